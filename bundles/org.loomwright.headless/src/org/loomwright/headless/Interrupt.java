@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.headless;
+
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.eclipse.emf.common.util.BasicMonitor;
+import org.eclipse.emf.common.util.Monitor;
+
+/** What a person's interrupt (Ctrl-C) does: studies are cancelled, and the process ends once they have let go. */
+public final class Interrupt {
+    /** Exit code after an interrupt, 128 + SIGINT as shells have it. */
+    public static final int EXIT_CODE = 130;
+    private static final long PATIENCE_SECONDS = 5;
+    private final AtomicBoolean raised = new AtomicBoolean();
+    private final AtomicBoolean over = new AtomicBoolean();
+
+    /** An interrupt that nobody raises but the caller. */
+    public Interrupt() {
+    }
+
+    /** The interrupt of this process. */
+    public static Interrupt ofProcess() {
+        Interrupt interrupt = new Interrupt();
+        Thread main = Thread.currentThread();
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            interrupt.raise();
+            try {
+                // The main thread writes only whole files; wait until it has seen the interrupt and closed them.
+                if (!interrupt.over.get()) {
+                    main.join(TimeUnit.SECONDS.toMillis(PATIENCE_SECONDS));
+                }
+            } catch (InterruptedException stop) {
+                Thread.currentThread().interrupt();
+            }
+        }, "interrupt"));
+        return interrupt;
+    }
+
+    /** Tells that the work is done and the process may end at once. */
+    public void workDone() {
+        over.set(true);
+    }
+
+    /** Asks everything under way to stop. */
+    public void raise() {
+        raised.set(true);
+    }
+
+    /** A monitor that is cancelled by this interrupt. */
+    public Monitor monitor() {
+        return new BasicMonitor() {
+            @Override
+            public boolean isCanceled() {
+                return raised.get() || super.isCanceled();
+            }
+        };
+    }
+}

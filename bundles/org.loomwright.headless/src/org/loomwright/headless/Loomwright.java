@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.headless;
+
+import java.io.PrintWriter;
+import java.nio.file.NoSuchFileException;
+import java.util.concurrent.CancellationException;
+import org.loomwright.headless.check.CheckCommand;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command line: plain {@code main}, also called by the Equinox application. */
+@Command(name = "loomwright", mixinStandardHelpOptions = true, versionProvider = Version.class,
+        description = "Plans and checks the auxiliary electrical system of vehicles, 12 and 24 V DC.",
+        footer = {"", "Exit codes: 0 nothing at or above the threshold, 1 findings, 2 bad input or usage, 3 fault of the program."},
+        synopsisSubcommandLabel = "COMMAND", usageHelpAutoWidth = true)
+public final class Loomwright implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    private Loomwright() {
+    }
+
+    /** Runs the command line and ends the process with its exit code. */
+    public static void main(String[] args) {
+        Interrupt interrupt = Interrupt.ofProcess();
+        int code = run(Console.ofProcess(), interrupt, args);
+        interrupt.workDone();
+        if (code != ExitCode.CLEAN.code()) {
+            System.exit(code);
+        }
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param console   where to write
+     * @param interrupt what a person's interrupt cancels
+     * @param args      arguments
+     * @return the exit code, see {@link ExitCode}
+     */
+    public static int run(Console console, Interrupt interrupt, String... args) {
+        CommandLine line = new CommandLine(new Loomwright());
+        line.addSubcommand(new CheckCommand(console, interrupt));
+        line.setOut(console.out());
+        line.setErr(console.err());
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(
+                console.outStyled() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler((problem, rest) -> wrongUsage(problem, console.err()));
+        line.setExecutionExceptionHandler((problem, command, parsed) -> failed(problem, console.err()));
+        int code = line.execute(args);
+        console.flush();
+        return code;
+    }
+
+    /** Without a command the help is shown, and the call counts as wrong usage. */
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "no command given");
+    }
+
+    private static int wrongUsage(ParameterException problem, PrintWriter err) {
+        CommandLine command = problem.getCommandLine();
+        err.println("loomwright: " + problem.getMessage());
+        err.println("Try 'loomwright" + (command.getParent() == null ? "" : " " + command.getCommandName()) + " --help'.");
+        return ExitCode.BAD_INPUT.code();
+    }
+
+    private static int failed(Exception problem, PrintWriter err) {
+        if (problem instanceof CancellationException) {
+            err.println("loomwright: interrupted; nothing was written");
+            return Interrupt.EXIT_CODE;
+        }
+        if (problem instanceof BadInputException) {
+            err.println("loomwright: " + problem.getMessage());
+            return ExitCode.BAD_INPUT.code();
+        }
+        if (problem instanceof NoSuchFileException missing) {
+            err.println("loomwright: no such file or folder: " + missing.getFile());
+            return ExitCode.BAD_INPUT.code();
+        }
+        err.println("loomwright: a fault of the program, not of your files. Please report it with the lines below.");
+        problem.printStackTrace(err);
+        return ExitCode.INTERNAL_FAULT.code();
+    }
+}
