@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.engine.check;
+
+import java.util.List;
+import org.eclipse.emf.common.util.Monitor;
+import org.loomwright.engine.cases.SolvedCase;
+import org.loomwright.engine.result.Finding;
+import org.loomwright.engine.result.LoadVerdict;
+import org.loomwright.engine.result.StudyResult;
+
+/** The check: runs the rules over a plan in all its operating states. */
+public final class Check {
+    /** Name of the study. */
+    public static final String STUDY = "check";
+
+    private Check() {
+    }
+
+    /**
+     * Checks cases that are solved already.
+     *
+     * @param context what to look at
+     * @param options cases wanted; the others are left out
+     * @param monitor progress and cancel
+     * @return findings, verdicts on the loads, and an explainer of figures
+     */
+    public static StudyResult over(CheckContext context, CheckOptions options, Monitor monitor) {
+        List<SolvedCase> wanted = context.cases().stream().filter(solved -> options.wants(solved.state().name())).toList();
+        CheckContext looked = new CheckContext(context.plan(), wanted, context.nets(), context.circuits(), context.names());
+        List<Finding> findings = new RuleRun(RuleCatalogue.standard()).findings(looked, monitor);
+        List<LoadVerdict> verdicts = new Verdicts(looked).all();
+        return new StudyResult(STUDY, context.plan().vehicle(), context.plan().arrangement(), findings, verdicts,
+                new Explain(looked));
+    }
+}
