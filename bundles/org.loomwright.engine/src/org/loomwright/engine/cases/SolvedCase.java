@@ -12,7 +12,8 @@ import org.loomwright.engine.heat.ConductorRating;
  *
  * @param plan       the plan
  * @param state      the case
- * @param running    network and operating point with the running currents of all loads that are on
+ * @param running    network and operating point with the running currents of all loads that are on; the temperature of a
+ *                   conductor is steady at its current, or, where loads with a duty pass through it, the peak of the cycle
  * @param base       as running, but with every load that is on only part of the time at its standby current;
  *                   the same object as running when no load of the case has a duty
  * @param design     network and operating point for the drop: loads that are on as constant currents at nominal voltage, each

@@ -21,7 +21,8 @@ public final class AmpacityTables {
     /**
      * Refuses a table that no real series of conductors could have.
      *
-     * @throws TableException when a section or rating is not above 0, sections do not grow, or a rating falls while the section grows
+     * @throws TableException when a section or rating is not above 0, sections do not grow, or a rating falls while the
+     * section grows
      */
     public static void check(Plan.Ampacity table) {
         List<Double> sections = table.sectionsMm2();
@@ -38,7 +39,8 @@ public final class AmpacityTables {
             }
             if (i > 0 && table.amps().get(i) < table.amps().get(i - 1)) {
                 throw new TableException("rating table " + table.table() + ": the rating falls from " + table.amps().get(i - 1)
-                        + " A at " + sections.get(i - 1) + " mm2 to " + table.amps().get(i) + " A at " + sections.get(i) + " mm2");
+                        + " A at " + sections.get(i - 1) + " mm2 to " + table.amps().get(i) + " A at " + sections.get(i)
+                        + " mm2");
             }
         }
         if (!(table.maxC() > table.referenceC())) {
@@ -48,8 +50,8 @@ public final class AmpacityTables {
     }
 
     /**
-     * Rating of a section at the table's own ambient and conductor temperature, A: the published value, or between two of them on a
-     * straight line in logarithms (ratings follow a power of the section; common practice).
+     * Rating of a section at the table's own ambient and conductor temperature, A: the published value, or between two of
+     * them on a straight line in logarithms (ratings follow a power of the section; common practice).
      *
      * @throws TableException also for a section outside the table
      */

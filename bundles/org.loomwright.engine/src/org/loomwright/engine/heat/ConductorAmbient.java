@@ -9,8 +9,8 @@ public final class ConductorAmbient {
     }
 
     /**
-     * Highest ambient of the zones that the conductor's cable passes, degrees Celsius; of the zones of the devices at its ends when it
-     * lies in no run; outside where there is no zone.
+     * Highest ambient of the zones that the conductor's cable passes, degrees Celsius; of the zones of the devices at its
+     * ends when it lies in no run; outside where there is no zone.
      */
     public static double ambientC(Plan plan, Plan.Case state, int conductor) {
         Plan.Conductor core = plan.conductors().get(conductor);

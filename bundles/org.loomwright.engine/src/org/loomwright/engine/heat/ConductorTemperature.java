@@ -4,8 +4,8 @@ package org.loomwright.engine.heat;
 /**
  * How one conductor warms and cools, after one equation for steady load, duty, overload and short circuit:
  * {@code C' dT/dt = I^2 R'(T) - (T - Ta) Iz^2 R'(Tmax) / (Tmax - Tref)}, with {@code C' = 3.45 S + 1.9 A} in J/(K m), S and A
- * in mm2, and {@code R'(T) = R20 (1 + alpha (T - 20))}. The loss of heat is the one that the published rating implies: at Iz in the
- * reference ambient the conductor is at Tmax. The equation is linear in T, so every solution here is closed.
+ * in mm2, and {@code R'(T) = R20 (1 + alpha (T - 20))}. The loss of heat is the one that the published rating implies: at Iz
+ * in the reference ambient the conductor is at Tmax. The equation is linear in T, so every solution here is closed.
  *
  * @param r20OhmPerM    resistance at 20 degrees Celsius, ohm/m, above 0
  * @param sectionMm2    section of the metal, mm2
@@ -24,9 +24,9 @@ public record ConductorTemperature(double r20OhmPerM, double sectionMm2, double 
     public ConductorTemperature {
         if (!(r20OhmPerM > 0) || !(sectionMm2 > 0) || !(insulationMm2 >= 0) || !(ratedA > 0) || !(maxC > referenceC)
                 || Double.isNaN(ambientC)) {
-            throw new IllegalArgumentException("a conductor needs resistance, section and rating above 0 and a highest temperature "
-                    + "above the reference ambient; got " + r20OhmPerM + " ohm/m, " + sectionMm2 + " mm2, " + insulationMm2
-                    + " mm2 insulation, " + ratedA + " A, " + referenceC + " to " + maxC + " degC, ambient " + ambientC);
+            throw new IllegalArgumentException("a conductor needs resistance, section and rating above 0 and a highest "
+                    + "temperature above the reference ambient; got " + r20OhmPerM + " ohm/m, " + sectionMm2 + " mm2, "
+                    + insulationMm2 + " mm2 insulation, " + ratedA + " A, " + referenceC + " to " + maxC + " degC, ambient " + ambientC);
         }
     }
 
@@ -40,7 +40,10 @@ public record ConductorTemperature(double r20OhmPerM, double sectionMm2, double 
         return ratedA * ratedA * r20OhmPerM * Copper.factor(maxC) / (maxC - referenceC);
     }
 
-    /** Temperature after a long time at a current, degrees Celsius; infinite when the rise of resistance outruns the loss of heat. */
+    /**
+     * Temperature after a long time at a current, degrees Celsius; infinite when the rise of resistance outruns the loss of
+     * heat.
+     */
     public double steadyC(double currentA) {
         double slope = slope(currentA);
         return slope < 0 ? -heat(currentA) / slope : Double.POSITIVE_INFINITY;

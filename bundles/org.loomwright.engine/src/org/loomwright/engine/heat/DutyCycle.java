@@ -28,8 +28,9 @@ public record DutyCycle(double onS, double periodS) {
     }
 
     /**
-     * Highest temperature of the cycle once it has repeated for long, degrees Celsius: the periodic solution of the thermal equation,
-     * closed (with T1 = A1 T0 + B1 over the time on and T0 = A0 T1 + B0 over the rest, T1 = (A1 B0 + B1) / (1 - A1 A0)).
+     * Highest temperature of the cycle once it has repeated for long, degrees Celsius: the periodic solution of the thermal
+     * equation, closed (with T1 = A1 T0 + B1 over the time on and T0 = A0 T1 + B0 over the rest, T1 = (A1 B0 + B1) / (1 - A1
+     * A0)).
      *
      * @param conductor the conductor
      * @param onA       current while on, A
@@ -52,8 +53,8 @@ public record DutyCycle(double onS, double periodS) {
     }
 
     /**
-     * One duty that warms a conductor at least as much as several together: all of them on at once, for the longest time and at the
-     * largest share (common practice: coincidence is assumed where nothing prevents it).
+     * One duty that warms a conductor at least as much as several together: all of them on at once, for the longest time and
+     * at the largest share (common practice: coincidence is assumed where nothing prevents it).
      */
     public static DutyCycle covering(List<DutyCycle> duties) {
         double onS = 0;

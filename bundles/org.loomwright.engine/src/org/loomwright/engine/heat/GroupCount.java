@@ -8,18 +8,19 @@ import java.util.Map;
 import org.loomwright.engine.assembly.Plan;
 
 /**
- * Counts what warms a conductor from beside: the largest number of circuits or conductors together in one duct, or in one run outside
- * ducts, along its cable. It counts what the conductor's grouping table counts.
+ * Counts what warms a conductor from beside: the largest number of circuits or conductors together in one run, in the same
+ * duct or all open, along its cable. It counts what the conductor's grouping table counts.
  *
  * <ul>
- * <li>Conductors: every loaded core. A supply whose load returns through the structure is one. The rating of a multi-core cable already
- * includes as many cores as its rating table says are loaded; of the cable's own cores only the further ones are added.
- * <li>Circuits: a multi-core cable is one circuit whatever it carries; single cores make one circuit for as many as the rating table
- * says are loaded, rounded up (IEC 60364-5-52, table of groups, note on single-core cables; recalled).
+ * <li>Conductors: every loaded core. A supply whose load returns through the structure is one. The rating of a multi-core
+ * cable already includes as many cores as its rating table says are loaded; of the cable's own cores only the further ones
+ * are added.
+ * <li>Circuits: a multi-core cable is one circuit whatever it carries; single cores make one circuit for as many as the
+ * rating table says are loaded, rounded up (IEC 60364-5-52, table of groups, note on single-core cables; recalled).
  * </ul>
  *
  * Cores that are not loaded (at or below the practice's share of their grouped rating) are not counted; the conductor in question
- * always is. A cable with ducts lies in them, all others of its runs lie open beside it.
+ * always is.
  */
 public final class GroupCount {
     private final Plan plan;
@@ -35,13 +36,9 @@ public final class GroupCount {
             coresOf.add(new ArrayList<>());
             List<Integer> mine = new ArrayList<>();
             Plan.Cable cable = plan.cables().get(c);
-            for (String duct : cable.ducts()) {
-                join(bunchOf, "duct " + duct, c, mine);
-            }
-            if (cable.ducts().isEmpty()) {
-                for (int run : cable.path()) {
-                    join(bunchOf, "run " + run, c, mine);
-                }
+            for (int leg = 0; leg < cable.path().size(); leg++) {
+                String duct = leg < cable.ducts().size() ? cable.ducts().get(leg) : "";
+                join(bunchOf, cable.path().get(leg) + " " + duct, c, mine);
             }
             bunchesOf.add(mine);
         }

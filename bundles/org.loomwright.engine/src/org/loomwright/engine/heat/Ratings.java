@@ -14,8 +14,8 @@ public final class Ratings {
      * The ratings for given counts.
      *
      * @param counts what is together with each conductor, see {@link GroupCount}
-     * @return in the plan's order; a conductor whose table is missing or cannot be used has NaN as its table's rating, and the reason
-     *         in place of the source
+     * @return in the plan's order; a conductor whose table is missing or cannot be used has NaN as its table's rating, and
+     * the reason in place of the source
      */
     public static List<ConductorRating> of(Plan plan, Plan.Case state, int[] counts) {
         List<ConductorRating> ratings = new ArrayList<>(plan.conductors().size());
@@ -57,8 +57,8 @@ public final class Ratings {
     }
 
     /**
-     * Which conductors count for grouping: those that carry more than the practice's {@code conductor.grouping-ignore} of their own grouped
-     * rating; those without a rating when they carry any current.
+     * Which conductors count for grouping: those that carry more than the practice's {@code conductor.grouping-ignore} of
+     * their own grouped rating; those without a rating when they carry any current.
      */
     public static boolean[] loaded(Plan plan, List<ConductorRating> ratings, double[] currentA) {
         double ignore = plan.practice().value("conductor.grouping-ignore");

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.engine.cases;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.eclipse.emf.common.util.Monitor;
+import org.loomwright.engine.assembly.CaseNetwork;
+import org.loomwright.engine.assembly.NetworkBuilder;
+import org.loomwright.engine.assembly.NetworkOptions;
+import org.loomwright.engine.assembly.Plan;
+import org.loomwright.engine.flow.FlowOptions;
+import org.loomwright.engine.flow.FlowSolver;
+import org.loomwright.engine.heat.ConductorRating;
+import org.loomwright.engine.heat.GroupCount;
+import org.loomwright.engine.heat.Ratings;
+
+/**
+ * Solves cases. Which conductors count for grouping depends on the currents, and the currents a little on the temperatures
+ * that follow from the ratings, so both are found in rounds: first every conductor on its own, then with what the last round
+ * loads. After a few rounds a count only grows any more, so that one that would alternate keeps the worse.
+ */
+public final class CaseSolver {
+    private static final int FREE_ROUNDS = 3;
+    private static final int MOST_ROUNDS = 8;
+    /** Temperatures of cycles within this of each other have settled, K. */
+    private static final double SETTLED_K = 0.01;
+
+    private final Plan plan;
+    private final GroupCount groups;
+
+    private CaseSolver(Plan plan) {
+        this.plan = plan;
+        groups = new GroupCount(plan);
+    }
+
+    /**
+     * Solves one case.
+     *
+     * @throws CancellationException when the monitor is cancelled
+     * @throws IllegalArgumentException when the plan lacks what a network needs; the message names the element
+     */
+    public static SolvedCase solve(Plan plan, Plan.Case state, Monitor monitor) {
+        return new CaseSolver(plan).solve(state, monitor);
+    }
+
+    /** Solves all cases of a plan, in its order; see {@link #solve}. */
+    public static List<SolvedCase> solveAll(Plan plan, Monitor monitor) {
+        CaseSolver solver = new CaseSolver(plan);
+        List<SolvedCase> solved = new ArrayList<>(plan.cases().size());
+        for (Plan.Case state : plan.cases()) {
+            solved.add(solver.solve(state, monitor));
+            monitor.worked(1);
+        }
+        return solved;
+    }
+
+    private SolvedCase solve(Plan.Case state, Monitor monitor) {
+        CycleHeat cycles = new CycleHeat(plan, state);
+        int[] counts = groups.alone();
+        double[] heldC = new double[plan.conductors().size()];
+        Arrays.fill(heldC, Double.NaN);
+        for (int round = 1;; round++) {
+            List<ConductorRating> ratings = Ratings.of(plan, state, counts);
+            NetworkOptions options = NetworkOptions.running(ratings).heldAt(heldC);
+            SolvedCase.Solved running = solved(state, options, monitor);
+            SolvedCase.Solved base = cycles.duties() ? solved(state, options.variant(NetworkOptions.Variant.BASE), monitor)
+                    : running;
+            int[] nextCounts = groups.counts(Ratings.loaded(plan, ratings, largestA(running, base)));
+            if (round > FREE_ROUNDS) {
+                for (int i = 0; i < counts.length; i++) {
+                    nextCounts[i] = Math.max(nextCounts[i], counts[i]);
+                }
+            }
+            double[] nextC = cycles.heldC(running, base, ratings);
+            if (round == MOST_ROUNDS || Arrays.equals(counts, nextCounts) && settled(heldC, nextC)) {
+                SolvedCase.Solved design = solved(state, NetworkOptions.design(running.at(), running.point()), monitor);
+                return new SolvedCase(plan, state, running, base, design, ratings);
+            }
+            counts = nextCounts;
+            heldC = nextC;
+        }
+    }
+
+    private SolvedCase.Solved solved(Plan.Case state, NetworkOptions options, Monitor monitor) {
+        if (monitor.isCanceled()) {
+            throw new CancellationException("cancelled while solving " + state.id());
+        }
+        CaseNetwork at = NetworkBuilder.build(plan, state, options);
+        return new SolvedCase.Solved(at, FlowSolver.solve(at.network(), FlowOptions.standard(), monitor));
+    }
+
+    private double[] largestA(SolvedCase.Solved running, SolvedCase.Solved base) {
+        double[] amps = new double[plan.conductors().size()];
+        for (int i = 0; i < amps.length; i++) {
+            amps[i] = StrictMath.max(StrictMath.abs(running.conductorA(i)), StrictMath.abs(base.conductorA(i)));
+        }
+        return amps;
+    }
+
+    private static boolean settled(double[] before, double[] now) {
+        for (int i = 0; i < now.length; i++) {
+            boolean same = Double.isNaN(before[i]) ? Double.isNaN(now[i]) : StrictMath.abs(before[i] - now[i]) <= SETTLED_K;
+            if (!same) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
