@@ -26,7 +26,7 @@ public final class Check {
      */
     public static StudyResult over(CheckContext context, CheckOptions options, Monitor monitor) {
         List<SolvedCase> wanted = context.cases().stream().filter(solved -> options.wants(solved.state().name())).toList();
-        CheckContext looked = new CheckContext(context.plan(), wanted, context.nets(), context.circuits(), context.names());
+        CheckContext looked = context.withCases(wanted);
         List<Finding> findings = new RuleRun(RuleCatalogue.standard()).findings(looked, monitor);
         List<LoadVerdict> verdicts = new Verdicts(looked).all();
         return new StudyResult(STUDY, context.plan().vehicle(), context.plan().arrangement(), findings, verdicts,

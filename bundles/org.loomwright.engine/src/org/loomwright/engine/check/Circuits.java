@@ -4,6 +4,7 @@ package org.loomwright.engine.check;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
@@ -23,6 +24,7 @@ public final class Circuits {
     private final List<List<Integer>> conductors = new ArrayList<>();
     private final List<List<Integer>> borders = new ArrayList<>();
     private final List<List<Integer>> feeders = new ArrayList<>();
+    private final List<List<Integer>> consumers = new ArrayList<>();
     private final boolean[] source;
 
     private Circuits(Plan plan) {
@@ -49,6 +51,9 @@ public final class Circuits {
         }
         for (int s = 0; s < spans; s++) {
             feeders.add(feedersOf(s));
+        }
+        for (int e = 0; e < plan.elements().size(); e++) {
+            consumers.add(plan.elements().get(e) instanceof Plan.Protector p ? consumersOf(e, p) : List.of());
         }
     }
 
@@ -102,32 +107,31 @@ public final class Circuits {
      * another way around it.
      */
     public List<Integer> consumersBelow(int protector) {
-        Plan.Protector device = (Plan.Protector) plan.elements().get(protector);
-        boolean[] atB = reached(device.b(), protector);
-        boolean[] below = atB != null ? atB : reached(device.a(), protector);
-        List<Integer> consumers = new ArrayList<>();
-        for (int e = 0; below != null && e < plan.elements().size(); e++) {
-            int terminal = PlanGraph.consumerTerminal(plan.elements().get(e));
-            if (terminal >= 0 && below[terminal]) {
-                consumers.add(e);
-            }
+        return consumers.get(protector);
+    }
+
+    private List<Integer> consumersOf(int protector, Plan.Protector device) {
+        Set<Integer> atB = reached(device.b(), protector);
+        Set<Integer> below = atB != null ? atB : reached(device.a(), protector);
+        List<Integer> found = new ArrayList<>();
+        if (below != null) {
+            below.forEach(terminal -> found.addAll(graph.consumersAt(terminal)));
         }
-        return List.copyOf(consumers);
+        Collections.sort(found);
+        return List.copyOf(found);
     }
 
     /** Terminals reached without going through one element; null when a source is among them. */
-    private boolean[] reached(int from, int without) {
-        boolean[] seen = new boolean[plan.terminals().size()];
+    private Set<Integer> reached(int from, int without) {
+        Set<Integer> seen = new HashSet<>(List.of(from));
         Deque<Integer> open = new ArrayDeque<>(List.of(from));
-        seen[from] = true;
         while (!open.isEmpty()) {
             int terminal = open.remove();
             if (graph.isSource(terminal)) {
                 return null;
             }
             for (Edge edge : graph.at(terminal)) {
-                if ((edge.conductor() || edge.index() != without) && !seen[edge.to()]) {
-                    seen[edge.to()] = true;
+                if ((edge.conductor() || edge.index() != without) && seen.add(edge.to())) {
                     open.add(edge.to());
                 }
             }

@@ -52,7 +52,7 @@ public final class CurrentPaths {
 
     /** Prepares the paths of one solved network. */
     public static CurrentPaths of(Plan plan, SolvedCase.Solved solved) {
-        return new CurrentPaths(NetworkIndex.of(plan, solved.at()), solved.point());
+        return new CurrentPaths(NetworkIndex.ofVariant(plan, solved.at(), solved.point().network()), solved.point());
     }
 
     /** The way by which current reaches a node, from the plus side of a source. */

@@ -15,8 +15,8 @@ public final class NetworkIndex {
     private final int[] start;
     private final int[] itemsAt;
 
-    private NetworkIndex(Plan plan, CaseNetwork at) {
-        network = at.network();
+    private NetworkIndex(Plan plan, CaseNetwork at, Network network) {
+        this.network = network;
         owners = new Owner[network.items().size()];
         coil = new boolean[owners.length];
         own(Kind.CONDUCTOR, at.conductorItem());
@@ -62,7 +62,12 @@ public final class NetworkIndex {
 
     /** The index of a network of a plan. */
     public static NetworkIndex of(Plan plan, CaseNetwork at) {
-        return new NetworkIndex(plan, at);
+        return new NetworkIndex(plan, at, at.network());
+    }
+
+    /** The index of a variant of a plan's network: the same items by index, some of them of another kind. */
+    public static NetworkIndex ofVariant(Plan plan, CaseNetwork at, Network variant) {
+        return new NetworkIndex(plan, at, variant);
     }
 
     /** What an item stands for; null for items without an element of the plan. */

@@ -9,6 +9,9 @@ final class OperatingRules {
     }
 
     static List<Rule> all() {
-        return List.of();
+        return List.of(new LoadUndervoltRule(), new LoadOvervoltRule(), new DropClassRule(), new StartDipRule(),
+                new NoOperatingPointRule(), new StateCyclingRule(), new ChargePathDropRule(), new RelayPullInRule(),
+                new ConductorHotRule(), new AmbientClassRule(), new SectionMinRule(), new ParallelShareRule(),
+                new FirstDeviceDistanceRule(), new DeviceRatingRule(), new DeviceLoadingRule(), new BondLoadingRule());
     }
 }

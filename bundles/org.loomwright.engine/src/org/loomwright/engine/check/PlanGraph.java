@@ -11,10 +11,14 @@ import org.loomwright.engine.assembly.Plan;
  */
 public final class PlanGraph {
     private final List<List<Edge>> edges = new ArrayList<>();
+    private final List<List<Integer>> consumers = new ArrayList<>();
     private final boolean[] source;
 
     private PlanGraph(Plan plan) {
-        plan.terminals().forEach(terminal -> edges.add(new ArrayList<>()));
+        plan.terminals().forEach(terminal -> {
+            edges.add(new ArrayList<>());
+            consumers.add(new ArrayList<>(0));
+        });
         source = new boolean[plan.terminals().size()];
         for (int c = 0; c < plan.conductors().size(); c++) {
             Plan.Conductor core = plan.conductors().get(c);
@@ -32,6 +36,10 @@ public final class PlanGraph {
                 join(d.a(), d.b(), e, false, false, true);
             } else if (element instanceof Plan.Protector p) {
                 join(p.a(), p.b(), e, false, true, false);
+            }
+            int taking = consumerTerminal(element);
+            if (taking >= 0) {
+                consumers.get(taking).add(e);
             }
             int plus = sourceTerminal(element);
             if (plus >= 0) {
@@ -60,6 +68,11 @@ public final class PlanGraph {
     /** Ways from a terminal, conductors first, in the plan's order. */
     public List<Edge> at(int terminal) {
         return edges.get(terminal);
+    }
+
+    /** Loads, coils and converter inputs that take their current at a terminal, index in elements. */
+    public List<Integer> consumersAt(int terminal) {
+        return consumers.get(terminal);
     }
 
     /** True when the plus side of a battery, regulated source or converter output is at the terminal. */

@@ -76,7 +76,7 @@ final class Verdicts {
                     .append(drops.words().of(parts, structure.getKey()));
         }
         double ownV = drops.ownCablesV(drop);
-        boolean tooMuch = drop.share() > drop.limit();
+        boolean tooMuch = Beyond.above(drop.share(), drop.limit());
         if (tooMuch && parts.dropV() - ownV > limitV) {
             text.append("; too much even without the load's own cable, which is not the cause");
         } else if (tooMuch) {

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.engine.check;
+
+import org.loomwright.engine.assembly.Plan;
+import org.loomwright.engine.heat.ConductorAmbient;
+
+/** Ambient of devices. */
+final class Ambients {
+    private Ambients() {
+    }
+
+    /** Ambient of a device's zone in a case, of the device it is mounted in where it has none, outside else; degrees Celsius. */
+    static double ofDevice(Plan plan, Plan.Case state, int device) {
+        int at = device;
+        for (int hops = 0; hops <= plan.devices().size(); hops++) {
+            Plan.Device here = plan.devices().get(at);
+            if (here.zone() >= 0 || here.mountedIn() < 0) {
+                return ConductorAmbient.of(state, here.zone());
+            }
+            at = here.mountedIn();
+        }
+        return state.outsideC();
+    }
+}
