@@ -94,12 +94,14 @@ public record Plan(String vehicle, String arrangement, Practice practice, List<D
     /**
      * A device.
      *
+     * @param designation name, without the minus sign
      * @param kind        kind in the words of the metamodel, for example {@code box}
-     * @param place       place, or -1
-     * @param run         run it sits on instead, or -1
+     * @param place       place, or -1; that of the device it is mounted in when it states none
+     * @param run         run it sits on instead, or -1; likewise
      * @param zone        zone it sits in, or -1
      * @param body        body its case is bolted to, or -1
      * @param mountedIn   device it is mounted in, or -1
+     * @param priority    1 is what is needed most; 0 when not stated
      * @param returnPolicy how the open choice of its return is settled: {@code own}, {@code structure}, or null
      */
     public record Device(String id, String designation, String label, String kind, String part, String partSource,
@@ -160,10 +162,26 @@ public record Plan(String vehicle, String arrangement, Practice practice, List<D
      * @param ohm         cold resistance of the protector, ohm
      * @param wayMaxA     largest continuous current of the way, NaN when not stated
      * @param chosenBySizing a study chose the rating
+     * @param options     parts of the same form in the libraries, ratings rising; empty when built in
      */
     public record Protector(String id, int device, int a, int b, String way, String part, String kind, String form,
             double ratingA, double ratedV, double breakingA, double ohm, double seatOhm, double wayMaxA, FuseCurve curve,
-            boolean chosenBySizing) implements Element {
+            boolean chosenBySizing, List<ProtectorOption> options) implements Element {
+        public Protector {
+            options = List.copyOf(options);
+        }
+
+        /** A protector without other parts on offer. */
+        public Protector(String id, int device, int a, int b, String way, String part, String kind, String form,
+                double ratingA, double ratedV, double breakingA, double ohm, double seatOhm, double wayMaxA,
+                FuseCurve curve, boolean chosenBySizing) {
+            this(id, device, a, b, way, part, kind, form, ratingA, ratedV, breakingA, ohm, seatOhm, wayMaxA, curve,
+                    chosenBySizing, List.of());
+        }
+    }
+
+    /** A protector on offer, A and V; NaN where the part does not say. */
+    public record ProtectorOption(String part, double ratingA, double ratedV, double breakingA) {
     }
 
     /** Conducts from a to b. */
@@ -230,6 +248,7 @@ public record Plan(String vehicle, String arrangement, Practice practice, List<D
      * A cable.
      *
      * @param path     runs in order
+     * @param ducts    duct the cable lies in, one entry for each run of the path; empty text where it lies open
      * @param lengthMm length with tails and slack, mm
      * @param zone     hottest zone along it, or -1
      * @param maxC     highest continuous conductor temperature, degrees Celsius
@@ -242,7 +261,10 @@ public record Plan(String vehicle, String arrangement, Practice practice, List<D
             Ampacity ampacity, Grouping grouping, List<SectionOption> options) {
     }
 
-    /** What a length consists of, mm; measured is NaN unless a person gave the length. */
+    /**
+     * What a length consists of, mm; measured is NaN unless a person gave the length, path and slack are NaN when the
+     * length was measured and no way between the ends is known.
+     */
     public record LengthParts(double pathMm, double tailAMm, double tailBMm, double slackMm, double measuredMm) {
     }
 

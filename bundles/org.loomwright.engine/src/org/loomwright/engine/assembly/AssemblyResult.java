@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.engine.assembly;
+
+import java.util.List;
+
+/**
+ * What assembly gives.
+ *
+ * @param plan      the plan
+ * @param problems  what could not be assembled, in the order of the model
+ * @param catalogue parts used, to be handed to the next assembly so that plans share them
+ */
+public record AssemblyResult(Plan plan, List<AssemblyProblem> problems, Catalogue catalogue) {
+    public AssemblyResult {
+        problems = List.copyOf(problems);
+    }
+}
