@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.model.files;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.resource.ResourceSet;
+import org.loomwright.model.parts.PartsPackage;
+
+/** Follows references into other files. */
+final class CrossFile {
+    private final VehicleResource from;
+
+    CrossFile(VehicleResource from) {
+        this.from = from;
+    }
+
+    /**
+     * The element of another file.
+     *
+     * @param text relative URI, {@code #} and a fragment, for example {@code parts/base.parts#/}
+     * @param type what it must be
+     * @throws RefusedFileException when there is none; the message says why
+     */
+    EObject find(String text, EClass type) throws RefusedFileException {
+        int hash = text.indexOf('#');
+        String fragment = text.substring(hash + 1);
+        URI uri = hash == 0 ? from.getURI() : resolved(text.substring(0, hash));
+        if (uri.equals(from.getURI()) && FileKind.ofRoot(type).isPresent()) {
+            throw new RefusedFileException(text + " is this file itself", "another file");
+        }
+        EObject root = uri.equals(from.getURI()) ? first(from) : root(uri, text.substring(0, hash));
+        if (root == null) {
+            throw new RefusedFileException(text + " has faults of its own and was not read", "a file that can be read");
+        }
+        EObject found = Fragments.find(root, fragment);
+        if (found == null) {
+            throw new RefusedFileException("'" + fragment + "' is not in " + text.substring(0, hash), null);
+        }
+        if (!type.isInstance(found)) {
+            Optional<FileKind> kind = FileKind.of(found);
+            throw new RefusedFileException(text + " is a " + kind.map(FileKind::word).orElse(ElementPath.kind(found.eClass()))
+                    + ", not a " + wanted(type), "the file of a " + wanted(type));
+        }
+        return found;
+    }
+
+    private static String wanted(EClass type) {
+        return FileKind.ofRoot(type).map(FileKind::word).orElse(ElementPath.kind(type));
+    }
+
+    private URI resolved(String relative) throws RefusedFileException {
+        try {
+            URI uri = URI.createURI(relative);
+            return from.getURI() == null || from.getURI().isRelative() || !from.getURI().isHierarchical() ? uri
+                    : uri.resolve(from.getURI());
+        } catch (IllegalArgumentException e) {
+            throw new RefusedFileException("'" + relative + "' is no relative URI", "a path such as parts/base.parts");
+        }
+    }
+
+    private EObject root(URI uri, String written) throws RefusedFileException {
+        ResourceSet set = from.getResourceSet();
+        if (set == null) {
+            throw new RefusedFileException(written + " cannot be looked for: this file was opened without its surroundings",
+                    null);
+        }
+        Resource resource = set.getResource(uri, false);
+        if (resource instanceof VehicleResource other && other.isLoading()) {
+            throw new RefusedFileException(circle(set, other), "files that depend on each other one way only");
+        }
+        if (resource == null) {
+            resource = set.createResource(uri);
+            try {
+                resource.load(set.getLoadOptions());
+            } catch (IOException e) {
+                set.getResources().remove(resource);
+                RefusedFileException refused = RefusedFileException.because(e);
+                throw new RefusedFileException(written + " " + refused.getMessage(), refused.expected());
+            }
+        }
+        from.filesTried().add(resource);
+        return first(resource);
+    }
+
+    private static EObject first(Resource resource) {
+        return resource.getContents().isEmpty() ? null : resource.getContents().get(0);
+    }
+
+    /** The files being read are nested in each other in the order of the resource set. */
+    private String circle(ResourceSet set, VehicleResource start) {
+        List<String> names = new ArrayList<>();
+        boolean within = false;
+        for (Resource resource : set.getResources()) {
+            within |= resource == start;
+            if (within && resource instanceof VehicleResource reading && reading.isLoading()) {
+                names.add(FilePaths.name(reading.getURI()));
+            }
+        }
+        names.add(FilePaths.name(start.getURI()));
+        boolean libraries = from.kind() == FileKind.PARTS;
+        return (libraries ? "libraries use each other in a circle: " : from.kind() == FileKind.PRACTICE
+                ? "practices are based on each other in a circle: " : "files refer to each other in a circle: ")
+                + String.join(" > ", names);
+    }
+
+    /** True for references whose targets may come out of libraries. */
+    static boolean intoLibraries(EClass type) {
+        return type.getEPackage() == PartsPackage.eINSTANCE && FileKind.ofRoot(type).isEmpty();
+    }
+}
