@@ -6,6 +6,9 @@ import java.util.List;
 
 /** The laws of a network and its nodal matrix, made once and set up for one set of states after the other. */
 final class Circuit {
+    /** At no scale does a resistive load cease to tie its ends together. */
+    private static final double SMALLEST_SCALE = 1e-9;
+
     final Network network;
     final FlowOptions options;
     /** All laws; a converter has two. */
@@ -111,7 +114,7 @@ final class Circuit {
         for (int item = 0; item < poleOf.length; item++) {
             if (network.items().get(item) instanceof Network.Load load) {
                 if (poleOf[item] instanceof OhmicPole ohmic) {
-                    ohmic.setSiemens(scale / load.value());
+                    ohmic.setSiemens(Math.max(scale, SMALLEST_SCALE) / load.value());
                 } else if (poleOf[item] instanceof DemandPole demand) {
                     demand.setAmount(scale * load.value());
                 }

@@ -8,10 +8,14 @@ package org.loomwright.engine.flow;
  * the solution with the highest voltages.
  */
 class DemandPole extends Pole {
+    /** Conductance of the meter that tells a supply from a leakage, S. */
+    private static final double METER_S = 1e-6;
+
     private final boolean power;
     private final double floorV;
     private double amount;
     private double heldA;
+    private double probeS;
     private double unloadedV;
 
     /**
@@ -33,17 +37,19 @@ class DemandPole extends Pole {
         return amount;
     }
 
-    /** Draws nothing yet. */
+    /** Draws nothing yet but what a meter would. */
     void cold() {
         heldA = 0;
+        probeS = METER_S;
     }
 
-    /** Notes the voltage found while constant power draws nothing. */
+    /** Notes the voltage found while nothing is drawn. */
     final void noteUnloaded(double[] x) {
         unloadedV = voltage(x);
+        probeS = 0;
     }
 
-    /** Voltage while constant power and constant current draw nothing, V. */
+    /** Voltage while nothing is drawn, V. */
     final double unloadedV() {
         return unloadedV;
     }
@@ -80,12 +86,12 @@ class DemandPole extends Pole {
 
     @Override
     final double current(int onSegment, double volt, double leakS) {
-        return (onSegment == 0 ? floorS() * volt : onSegment * heldA) + leakS * volt;
+        return (onSegment == 0 ? floorS() * volt : onSegment * heldA) + (leakS + probeS) * volt;
     }
 
     @Override
     final double slope(int onSegment, double leakS) {
-        return leakS + (onSegment == 0 ? floorS() : 0);
+        return leakS + probeS + (onSegment == 0 ? floorS() : 0);
     }
 
     @Override

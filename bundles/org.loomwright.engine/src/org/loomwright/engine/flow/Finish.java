@@ -65,6 +65,7 @@ final class Finish {
             held[node] |= bare[node] || tied.first(node) == node && !hasHeld[node];
         }
         double[] sharp = x.clone();
+        double[] still = new double[nodes];
         for (int step = 0; step < STEPS; step++) {
             double[] leaving = new double[nodes];
             circuit.matrix.clear();
@@ -74,7 +75,7 @@ final class Finish {
                 }
             }
             circuit.matrix.factor(held);
-            double[] direction = circuit.matrix.step(leaving, held);
+            double[] direction = circuit.matrix.step(leaving, held, still);
             double size = 0;
             for (int node = 0; node < nodes; node++) {
                 size = Math.max(size, Math.abs(direction[node]));
@@ -100,19 +101,33 @@ final class Finish {
         return bare;
     }
 
-    /** Takes rectifiers and regulators at their very threshold as conducting where only they tell a potential. */
+    /**
+     * Takes rectifiers and regulators at their very threshold as conducting where only they tell a potential: a rectifier that
+     * of the part behind it, not of a part before it.
+     */
     private void keepThresholds(double[] x) {
         Islands tied = Islands.tied(x.length, circuit.poles);
-        for (Pole pole : circuit.poles) {
-            double beyond = Double.POSITIVE_INFINITY;
-            if (pole instanceof RectifierPole rectifier && rectifier.segment == RectifierPole.BLOCKING) {
-                beyond = rectifier.belowForwardV(x);
-            } else if (pole instanceof RegulatedPole regulated && regulated.segment == RegulatedPole.OFF) {
-                beyond = regulated.aboveSetV(x);
-            }
-            if (pole.active && Math.abs(beyond) < AT_THRESHOLD_V && tied.join(pole.a, pole.b)) {
-                pole.segment = 1;
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Pole pole : circuit.poles) {
+                if (pole.active && tells(pole, x, tied) && tied.join(pole.a, pole.b)) {
+                    pole.segment = 1;
+                    if (pole.drives()) {
+                        tied.feed(pole.a);
+                    }
+                    more = true;
+                }
             }
         }
+    }
+
+    private static boolean tells(Pole pole, double[] x, Islands tied) {
+        if (pole instanceof RectifierPole rectifier) {
+            return rectifier.segment == RectifierPole.BLOCKING && tied.live(rectifier.a)
+                    && Math.abs(rectifier.belowForwardV(x)) < AT_THRESHOLD_V;
+        }
+        return pole instanceof RegulatedPole regulated && regulated.segment == RegulatedPole.OFF
+                && Math.abs(regulated.aboveSetV(x)) < AT_THRESHOLD_V;
     }
 }

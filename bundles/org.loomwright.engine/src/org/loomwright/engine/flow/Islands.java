@@ -103,4 +103,9 @@ final class Islands {
     boolean live(int node) {
         return source[first(node)];
     }
+
+    /** Gives a node's island a source. */
+    void feed(int node) {
+        source[first(node)] = true;
+    }
 }

@@ -34,7 +34,7 @@ final class LoadSensitivity {
             }
         }
         circuit.matrix.factor(held);
-        double[] change = circuit.matrix.step(leaving, held);
+        double[] change = circuit.matrix.step(leaving, held, new double[x.length]);
         double[] fall = new double[circuit.poleOf.length];
         for (int item = 0; item < fall.length; item++) {
             Pole pole = circuit.poleOf[item];

@@ -19,11 +19,13 @@ final class NewtonSolver {
     private final Circuit circuit;
     private final Cancel cancel;
     private final RelaxedSolver relaxed;
+    private final FloatingParts floating;
 
     NewtonSolver(Circuit circuit, Cancel cancel) {
         this.circuit = circuit;
         this.cancel = cancel;
         relaxed = new RelaxedSolver(circuit, cancel);
+        floating = new FloatingParts(circuit);
     }
 
     /** Solves the network with constant power and constant current drawing nothing; notes the voltages of all demands. */
@@ -60,8 +62,9 @@ final class NewtonSolver {
                     pole.stampTrue(x, leaving, circuit.matrix, Pole.LEAK_S);
                 }
             }
-            circuit.matrix.factor(circuit.held);
-            double[] direction = circuit.matrix.step(leaving, circuit.held);
+            floating.tangent(x);
+            circuit.matrix.factor(floating.held);
+            double[] direction = circuit.matrix.step(leaving, floating.held, floating.step);
             boolean trusted = circuit.matrix.positive() || step > PATIENCE;
             double share = trusted ? reach(x, direction) : 0;
             if (share >= 1) {

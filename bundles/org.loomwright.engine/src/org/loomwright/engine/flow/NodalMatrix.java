@@ -82,18 +82,24 @@ final class NodalMatrix {
         return lu.factorEntries();
     }
 
-    /** Change of the potentials that takes away the currents left over at the nodes; zero at held nodes. */
-    double[] step(double[] leaving, boolean[] held) {
+    /**
+     * Change of the potentials that takes away the currents left over at the nodes.
+     *
+     * @param leaving currents left over, A
+     * @param held    nodes whose change is given, as when factored
+     * @param given   changes of the held nodes, V
+     */
+    double[] step(double[] leaving, boolean[] held, double[] given) {
         double[] right = new double[leaving.length];
         for (int node = 0; node < row.length; node++) {
-            if (row[node] >= 0 && !held[node]) {
-                right[row[node]] = -leaving[node];
+            if (row[node] >= 0) {
+                right[row[node]] = held[node] ? given[node] : -leaving[node];
             }
         }
         lu.solve(right);
         double[] step = new double[leaving.length];
         for (int node = 0; node < row.length; node++) {
-            step[node] = row[node] < 0 || held[node] ? 0 : right[row[node]];
+            step[node] = row[node] < 0 || held[node] ? given[node] : right[row[node]];
         }
         return step;
     }

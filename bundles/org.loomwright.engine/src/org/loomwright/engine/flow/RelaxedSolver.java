@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.flow;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,10 +15,12 @@ final class RelaxedSolver {
 
     private final Circuit circuit;
     private final Cancel cancel;
+    private final FloatingParts floating;
 
     RelaxedSolver(Circuit circuit, Cancel cancel) {
         this.circuit = circuit;
         this.cancel = cancel;
+        floating = new FloatingParts(circuit);
     }
 
     /** Moves the potentials to the solution and the laws to its segments. */
@@ -27,7 +30,7 @@ final class RelaxedSolver {
         double[] trial = new double[x.length];
         for (int step = 0; step < STEPS; step++) {
             cancel.poll();
-            java.util.Arrays.fill(leaving, 0);
+            Arrays.fill(leaving, 0);
             circuit.matrix.clear();
             for (Pole pole : poles) {
                 if (pole.active) {
@@ -35,8 +38,9 @@ final class RelaxedSolver {
                     pole.stampRelaxed(x, leaving, circuit.matrix);
                 }
             }
-            circuit.matrix.factor(circuit.held);
-            double[] direction = circuit.matrix.step(leaving, circuit.held);
+            floating.relaxed(x);
+            circuit.matrix.factor(floating.held);
+            double[] direction = circuit.matrix.step(leaving, floating.held, floating.step);
             double size = 0;
             double largest = 0;
             for (int node = 0; node < x.length; node++) {
