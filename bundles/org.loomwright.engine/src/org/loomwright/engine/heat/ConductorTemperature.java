@@ -26,7 +26,8 @@ public record ConductorTemperature(double r20OhmPerM, double sectionMm2, double 
                 || Double.isNaN(ambientC)) {
             throw new IllegalArgumentException("a conductor needs resistance, section and rating above 0 and a highest "
                     + "temperature above the reference ambient; got " + r20OhmPerM + " ohm/m, " + sectionMm2 + " mm2, "
-                    + insulationMm2 + " mm2 insulation, " + ratedA + " A, " + referenceC + " to " + maxC + " degC, ambient " + ambientC);
+                    + insulationMm2 + " mm2 insulation, " + ratedA + " A, " + referenceC + " to " + maxC + " degC, ambient "
+                    + ambientC);
         }
     }
 
