@@ -36,7 +36,7 @@ public final class Assembly {
         Problems problems = new Problems();
         CatalogueReader parts = new CatalogueReader(vehicle.getLibraries(), earlier);
         Practice inForce = PracticeReader.read(practice != null ? practice : vehicle.getPractice(),
-                CommonPractice.read(), vehicle, problems);
+                CommonPractice.get(), vehicle, problems);
         AssemblyScope scope = new AssemblyScope(inForce, parts, problems);
         StructureAssembler structure = new StructureAssembler(vehicle, scope);
         DeviceAssembler devices = new DeviceAssembler(vehicle, arrangement, structure, scope);

@@ -53,7 +53,8 @@ final class BondAssembler {
             return jointOhm;
         }
         if (part.getMilliohmPerM() == null || bond.getLengthMm() == null) {
-            scope.problems().add(id, "the strap has no resistance; expected milliohm, or lengthMm and a part that states milliohmPerM");
+            scope.problems().add(id, "the strap has no resistance; expected milliohm, or lengthMm and a part that"
+                    + " states milliohmPerM");
             return Double.NaN;
         }
         return Decimals.thousandth(part.getMilliohmPerM()) * bond.getLengthMm().doubleValue() / 1000 + 2 * jointOhm;

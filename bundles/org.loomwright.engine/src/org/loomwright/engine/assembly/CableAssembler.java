@@ -128,7 +128,8 @@ final class CableAssembler {
     private void add(Draft draft) {
         Cable cable = draft.cable();
         if (cable.getSectionMm2() == null && draft.wires().stream().anyMatch(wire -> wire.core().getSectionMm2() == null)) {
-            scope.problems().add(draft.id(), "the cable has no section yet; it is left out until somebody gives one or it is sized");
+            scope.problems().add(draft.id(), "the cable has no section yet; it is left out until somebody gives one or it"
+                    + " is sized");
             return;
         }
         Route route = routes.of(draft.route());
@@ -164,12 +165,13 @@ final class CableAssembler {
         double sectionMm2 = Decimals.or(core.getSectionMm2(), cableMm2);
         SectionOption option = type.option(sectionMm2);
         if (option == null) {
-            scope.problems().add(wire.id(), "part " + type.name() + " is not on offer with " + sectionMm2 + " mm2; expected one of "
-                    + String.join(", ", type.options().stream().map(o -> Double.toString(o.sectionMm2())).toList()));
+            scope.problems().add(wire.id(), "part " + type.name() + " is not on offer with " + Decimals.text(sectionMm2)
+                    + " mm2; expected one of "
+                    + String.join(", ", type.options().stream().map(o -> Decimals.text(o.sectionMm2())).toList()));
             return;
         }
         if (!(option.r20MaxOhmPerM() > 0)) {
-            scope.problems().add(wire.id(), "part " + type.name() + " states no resistance for " + sectionMm2
+            scope.problems().add(wire.id(), "part " + type.name() + " states no resistance for " + Decimals.text(sectionMm2)
                     + " mm2; expected r20MaxMilliohmPerM above 0");
             return;
         }

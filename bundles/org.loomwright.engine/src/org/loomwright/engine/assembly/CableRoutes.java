@@ -101,7 +101,7 @@ final class CableRoutes {
             }
         }
         String names = String.join(" ", path.stream().map(run -> structure.runs().get(run).id()).toList());
-        return new Wanted(id, null, List.of(), "its path " + names + " does not lead from one end to the other; expected runs that "
-                + "join and that start and end where the cable does");
+        return new Wanted(id, null, List.of(), "its path " + names + " does not lead from one end to the other; expected"
+                + " runs that join and that start and end where the cable does");
     }
 }

@@ -16,7 +16,8 @@ import org.loomwright.model.vehicle.ZoneAmbient;
 /**
  * Assembles the user's cases. Where a case is silent: the ambient of a zone is the case's outside ambient, else the zone's
  * highest; batteries are new, at the ambient where they sit, and as charged as the practice says for the kind of case (low
- * while charging, crank charge while cranking, else full); hand contacts rest; the engine idles. The starter is on while the ignition
+ * while charging, crank charge while cranking, else full); hand contacts rest; the engine idles. The starter is on while the
+ * ignition
  * stands at start, listed or not; listing every load does not start it.
  */
 final class CaseAssembler {
@@ -110,8 +111,8 @@ final class CaseAssembler {
         }
         List<Integer> contacts = elements.handContacts(device, position.getContact());
         if (contacts.isEmpty() || position.getClosed() == null) {
-            scope.problems().add(draft.id, "a switch position of " + plan.devices().get(device).id() + " is not complete; expected"
-                    + " closed true or false for a hand contact of the device"
+            scope.problems().add(draft.id, "a switch position of " + plan.devices().get(device).id() + " is not complete;"
+                    + " expected closed true or false for a hand contact of the device"
                     + (position.getContact() == null ? "" : ", and it has none named " + position.getContact()));
             return;
         }

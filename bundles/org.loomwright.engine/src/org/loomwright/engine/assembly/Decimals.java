@@ -32,6 +32,11 @@ final class Decimals {
         return stated == null ? Double.NaN : stated.movePointLeft(places).doubleValue();
     }
 
+    /** The number as people write it: 2.5, 16. */
+    static String text(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+
     /** True when stated and true. */
     static boolean yes(Boolean flag) {
         return Boolean.TRUE.equals(flag);

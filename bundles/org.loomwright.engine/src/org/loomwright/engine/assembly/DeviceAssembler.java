@@ -158,8 +158,8 @@ final class DeviceAssembler {
         double atMm = Decimals.of(device.getAtMm());
         if (!(atMm >= 0 && atMm <= lengthMm)) {
             scope.problems().add(id, "atMm on run " + structure.runs().get(run).id() + " is "
-                    + (Double.isNaN(atMm) ? "not stated" : device.getAtMm().toPlainString()) + "; expected 0 to " + lengthMm
-                    + " mm. The run's nearer end stands in");
+                    + (Double.isNaN(atMm) ? "not stated" : device.getAtMm().toPlainString()) + "; expected 0 to "
+                    + Decimals.text(lengthMm) + " mm. The run's nearer end stands in");
             atMm = atMm > lengthMm ? lengthMm : 0;
         }
         return Spot.on(run, atMm);

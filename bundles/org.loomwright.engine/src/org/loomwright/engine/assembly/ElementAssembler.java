@@ -7,7 +7,7 @@ import org.loomwright.model.parts.DevicePart;
 import org.loomwright.model.vehicle.Device;
 import org.loomwright.model.vehicle.Setting;
 
-/** Assembles what lies between terminals inside devices: the part's elements with the device's settings, then fitted protectors. */
+/** Assembles what lies inside devices: the part's elements with the device's settings, then fitted protectors. */
 final class ElementAssembler {
     private final TerminalTable terminals;
     private final AssemblyScope scope;

@@ -7,23 +7,27 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The states that the engine adds to the user's, because mistakes hide in them. Temperatures, charges and speeds are the practice's
+ * The states that the engine adds to the user's, because mistakes hide in them. Temperatures, charges and speeds are the
+ * practice's
  * {@code state.*} limits.
  *
  * <ul>
  * <li>{@code engine:all-on}: everything that may be on at once. Ignition on, engine idling, hottest ambients, batteries
  * full, hand switches closed.</li>
- * <li>{@code engine:cranking}: ignition at start, cold batteries, the starter, and those loads of the base vehicle that a cranking
+ * <li>{@code engine:cranking}: ignition at start, cold batteries, the starter, and those loads of the base vehicle that a
+ * cranking
  * case of the user lists; without one, those that have a supply while the ignition stands at start and hand switches rest.</li>
  * <li>{@code engine:parked-cold}: ignition off, coldest ambients, only standby currents.</li>
  * <li>{@code engine:charging-hot}: engine at charging speed, full sun, hottest ambients, batteries low, only standby currents:
  * the charging sources at their limits.</li>
- * <li>{@code engine:charging-resting}: ignition on, engine and other charging sources resting, the working loads (all but the base
+ * <li>{@code engine:charging-resting}: ignition on, engine and other charging sources resting, the working loads (all but
+ * the base
  * vehicle's) on, batteries at rest charge.</li>
  * </ul>
  *
  * A load is wanted in such a state unless the ignition, the engine or a switch that rests keeps it off; a load without any
- * supply, however the switches stand, is wanted, so that the want shows. Hand switches that rest open are closed where loads are wanted;
+ * supply, however the switches stand, is wanted, so that the want shows. Hand switches that rest open are closed where loads
+ * are wanted;
  * other devices with hand contacts (isolators, links) and change-over switches rest.
  */
 final class EngineCases {

@@ -54,7 +54,8 @@ final class LoadElements {
     }
 
     /**
-     * The figure that the law keeps constant, worked out from another one where the part states only that: P = U I and R = U^2 / P
+     * The figure that the law keeps constant, worked out from another one where the part states only that: P = U I and R =
+     * U^2 / P
      * at the reference voltage. A figure set on the device goes before the part's.
      */
     private Amount amount(Demand demand) {

@@ -143,7 +143,8 @@ public record Plan(String vehicle, String arrangement, Practice practice, List<D
     /**
      * A switching contact.
      *
-     * @param driver {@code hand}, {@code coil}, {@code threshold}, {@code accessory}, {@code ignition}, {@code start}, {@code engine}
+     * @param driver {@code hand}, {@code coil}, {@code threshold}, {@code accessory}, {@code ignition}, {@code start},
+     * {@code engine}
      * @param drivenBy index in elements of the coil or threshold that drives it, or -1
      */
     public record Contact(String id, int device, String name, int a, int b, double ohm, double continuousA, double makeA,

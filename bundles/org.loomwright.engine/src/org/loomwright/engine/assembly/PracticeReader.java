@@ -21,8 +21,18 @@ final class PracticeReader {
     private final Map<String, Practice.RuleSetting> rules = new TreeMap<>();
     private final Problems problems;
 
-    private PracticeReader(Problems problems) {
+    private PracticeReader(Practice base, Problems problems) {
+        limits.putAll(base.limits());
+        choices.putAll(base.choices());
+        rules.putAll(base.rules());
         this.problems = problems;
+    }
+
+    /** A practice on its own. */
+    static Practice read(org.loomwright.model.practice.Practice practice, Problems problems) {
+        PracticeReader reader = new PracticeReader(new Practice(practice.getName(), Map.of(), Map.of(), Map.of()), problems);
+        reader.put(practice);
+        return new Practice(practice.getName(), reader.limits, reader.choices, reader.rules);
     }
 
     /**
@@ -32,10 +42,10 @@ final class PracticeReader {
      * @param common  the common practice
      * @param vehicle the vehicle; its own return policy, when it states one, goes before the practice's
      */
-    static Practice read(org.loomwright.model.practice.Practice adopted, org.loomwright.model.practice.Practice common,
-            Vehicle vehicle, Problems problems) {
-        PracticeReader reader = new PracticeReader(problems);
-        List<org.loomwright.model.practice.Practice> chain = reader.chain(adopted, common);
+    static Practice read(org.loomwright.model.practice.Practice adopted, Practice common, Vehicle vehicle,
+            Problems problems) {
+        PracticeReader reader = new PracticeReader(common, problems);
+        List<org.loomwright.model.practice.Practice> chain = reader.chain(adopted);
         for (int i = chain.size() - 1; i >= 0; i--) {
             reader.put(chain.get(i));
         }
@@ -44,11 +54,10 @@ final class PracticeReader {
             reader.choices.put(name,
                     new Practice.Choice(name, vehicle.getReturnPolicy().getLiteral(), "set on vehicle " + vehicle.getName()));
         }
-        return new Practice(chain.get(0).getName(), reader.limits, reader.choices, reader.rules);
+        return new Practice(chain.isEmpty() ? common.name() : chain.get(0).getName(), reader.limits, reader.choices, reader.rules);
     }
 
-    private List<org.loomwright.model.practice.Practice> chain(org.loomwright.model.practice.Practice adopted,
-            org.loomwright.model.practice.Practice common) {
+    private List<org.loomwright.model.practice.Practice> chain(org.loomwright.model.practice.Practice adopted) {
         List<org.loomwright.model.practice.Practice> chain = new ArrayList<>();
         org.loomwright.model.practice.Practice at = adopted;
         while (at != null && !at.eIsProxy()) {
@@ -58,9 +67,6 @@ final class PracticeReader {
             }
             chain.add(at);
             at = at.getBasedOn();
-        }
-        if (!chain.contains(common)) {
-            chain.add(common);
         }
         return chain;
     }

@@ -75,7 +75,8 @@ final class RunGraph {
     }
 
     /**
-     * The shortest ways; null where no run leads from one to the other. Queries are answered together, one search for all that share
+     * The shortest ways; null where no run leads from one to the other. Queries are answered together, one search for all
+     * that share
      * an end.
      */
     List<Route> shortest(List<Query> queries) {

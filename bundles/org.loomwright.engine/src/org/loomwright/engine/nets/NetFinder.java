@@ -9,7 +9,8 @@ import org.loomwright.engine.assembly.Plan;
 
 /**
  * Finds the {@link Nets} of a plan. Contacts of one device that share a terminal are change-over or reversing contacts: only one
- * of them is closed at a time, so they do not join plus with minus, nor two voltages; and a diode that blocks between plus and minus
+ * of them is closed at a time, so they do not join plus with minus, nor two voltages; and a diode that blocks between plus
+ * and minus
  * does not join them either.
  */
 public final class NetFinder {

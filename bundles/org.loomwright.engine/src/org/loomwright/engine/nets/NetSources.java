@@ -159,7 +159,8 @@ final class NetSources {
     }
 
     /**
-     * The domain whose nominal voltage is nearest, as a ratio; -1 when it is more than half the way to the double or the half, which
+     * The domain whose nominal voltage is nearest, as a ratio; -1 when it is more than half the way to the double or the
+     * half, which
      * then is another level.
      */
     private int domainOf(double volts) {
