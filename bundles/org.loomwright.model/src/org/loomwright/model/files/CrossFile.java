@@ -21,31 +21,41 @@ final class CrossFile {
     }
 
     /**
-     * The element of another file.
+     * The root of another file.
      *
+     * @param written its relative URI, empty for this file itself
+     * @return the root; null when the file is there but could not be read, which is among its own faults
+     * @throws RefusedFileException when there is no such file to be read; the message says why
+     */
+    EObject root(String written) throws RefusedFileException {
+        URI uri = written.isEmpty() ? from.getURI() : resolved(written);
+        return uri.equals(from.getURI()) ? first(from) : root(uri, written);
+    }
+
+    /**
+     * An element of a file.
+     *
+     * @param root the file's root
      * @param text relative URI, {@code #} and a fragment, for example {@code parts/base.parts#/}
      * @param type what it must be
      * @throws RefusedFileException when there is none; the message says why
      */
-    EObject find(String text, EClass type) throws RefusedFileException {
+    EObject find(EObject root, String text, EClass type) throws RefusedFileException {
         int hash = text.indexOf('#');
         String fragment = text.substring(hash + 1);
-        URI uri = hash == 0 ? from.getURI() : resolved(text.substring(0, hash));
-        if (uri.equals(from.getURI()) && FileKind.ofRoot(type).isPresent()) {
+        if (FileKind.ofRoot(type).isPresent() && root.eResource() == from) {
             throw new RefusedFileException(text + " is this file itself", "another file");
-        }
-        EObject root = uri.equals(from.getURI()) ? first(from) : root(uri, text.substring(0, hash));
-        if (root == null) {
-            throw new RefusedFileException(text + " has faults of its own and was not read", "a file that can be read");
         }
         EObject found = Fragments.find(root, fragment);
         if (found == null) {
-            throw new RefusedFileException("'" + fragment + "' is not in " + text.substring(0, hash), null);
+            throw new RefusedFileException("there is no '" + fragment + "' in " + text.substring(0, hash),
+                    "a " + wanted(type) + " of that file");
         }
         if (!type.isInstance(found)) {
             Optional<FileKind> kind = FileKind.of(found);
             throw new RefusedFileException(text + " is a " + kind.map(FileKind::word).orElse(ElementPath.kind(found.eClass()))
-                    + ", not a " + wanted(type), "the file of a " + wanted(type));
+                    + ", not a " + wanted(type), FileKind.ofRoot(type).isPresent() ? "the file of a " + wanted(type)
+                    : "a " + wanted(type));
         }
         return found;
     }

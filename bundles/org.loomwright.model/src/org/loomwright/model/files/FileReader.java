@@ -27,6 +27,7 @@ final class FileReader {
     private Preamble preamble;
     private ModelReader model;
     private FileForm form;
+    private List<String> missingFiles = List.of();
 
     FileReader(VehicleResource resource, Migration migration) {
         this.resource = resource;
@@ -55,7 +56,14 @@ final class FileReader {
         form = new FileForm(source.hasByteOrderMark(), source.lineEnd(), source.text().substring(0, scanner.rootStart()),
                 model.rootTag(), model.rootAttributes(), source.text().substring(scanner.lastTagEnd()), scanner.commentInside());
         resource.getContents().add(model.root());
-        new ReferencePass(resource, faults, writtenNames).bind(model.references());
+        ReferencePass references = new ReferencePass(resource, faults, writtenNames);
+        references.bind(model.references());
+        missingFiles = List.copyOf(references.failedFiles());
+    }
+
+    /** Other files that could not be read. */
+    List<String> missingFiles() {
+        return missingFiles;
     }
 
     List<ReadFault> faults() {

@@ -52,8 +52,8 @@ final class FilesOnlyConverter extends ExtensibleURIConverterImpl {
     private Path checked(URI uri) throws IOException {
         Path path = FilePaths.path(normalize(uri));
         if (path == null) {
-            throw new RefusedFileException("is not read: " + (uri.scheme() == null ? "it is no file" : "only plain files are, not "
-                    + uri.scheme() + ":"), "the relative path of a file");
+            throw new RefusedFileException("is not read: only plain files are, not " + uri.scheme() + ":",
+                    "the relative path of a file");
         }
         if (!allowed.allows(path)) {
             throw new RefusedFileException("is outside the folders this file may refer to",

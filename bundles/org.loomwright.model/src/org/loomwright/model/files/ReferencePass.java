@@ -18,6 +18,7 @@ final class ReferencePass {
     private final Faults faults;
     private final CrossFile crossFile;
     private final WrittenNames writtenNames;
+    private final Set<String> failedFiles = new LinkedHashSet<>();
     private boolean librariesIncomplete;
 
     ReferencePass(VehicleResource resource, Faults faults, WrittenNames writtenNames) {
@@ -98,15 +99,41 @@ final class ReferencePass {
     }
 
     private EObject acrossFiles(PendingReference pending, String text, boolean toRoot) {
+        String file = text.substring(0, text.indexOf('#'));
+        EObject root = failedFiles.contains(file) ? null : otherRoot(pending, file);
+        if (root == null) {
+            librariesIncomplete |= toRoot;
+            return null;
+        }
         try {
-            EObject target = crossFile.find(text, pending.reference().getEReferenceType());
+            EObject target = crossFile.find(root, text, pending.reference().getEReferenceType());
             writtenNames.keep(pending.referrer(), pending.reference(), target, text);
             return target;
         } catch (RefusedFileException e) {
             librariesIncomplete |= toRoot;
             report(pending, e.getMessage(), e.expected());
+            return null;
         }
-        return null;
+    }
+
+    /** The root of another file. That it cannot be read is said once, or by that file's own faults. */
+    private EObject otherRoot(PendingReference pending, String file) {
+        try {
+            EObject root = crossFile.root(file);
+            if (root == null) {
+                failedFiles.add(file);
+            }
+            return root;
+        } catch (RefusedFileException e) {
+            failedFiles.add(file);
+            report(pending, e.getMessage(), e.expected());
+            return null;
+        }
+    }
+
+    /** Other files that could not be read; what was to be found there is missing in the model. */
+    Set<String> failedFiles() {
+        return failedFiles;
     }
 
     private void dangling(PendingReference pending, String name) {

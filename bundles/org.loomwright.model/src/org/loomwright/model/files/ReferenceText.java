@@ -58,6 +58,7 @@ final class ReferenceText {
 
     private String relative(URI uri) {
         URI own = resource.getURI();
-        return (own == null || own.isRelative() || !own.isHierarchical() ? uri : uri.deresolve(own, true, true, false)).toString();
+        boolean standing = own == null || own.isRelative() || !own.isHierarchical();
+        return (standing ? uri : uri.deresolve(own, true, true, false)).toString();
     }
 }

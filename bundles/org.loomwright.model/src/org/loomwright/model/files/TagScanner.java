@@ -60,8 +60,9 @@ final class TagScanner implements TagPositions {
     }
 
     private void skipOther(int open, char kind) {
-        String end = kind == '?' ? "?>" : text.startsWith("<![CDATA[", open) ? "]]>" : text.startsWith("<!--", open) ? "-->" : ">";
-        int from = text.startsWith("<!--", open) ? open + 4 : open + 2;
+        boolean comment = text.startsWith("<!--", open);
+        String end = kind == '?' ? "?>" : text.startsWith("<![CDATA[", open) ? "]]>" : comment ? "-->" : ">";
+        int from = comment ? open + 4 : open + 2;
         int close = text.indexOf(end, from);
         position = close < 0 ? text.length() : close + end.length();
         commentPending |= rootStart >= 0 && !"]]>".equals(end);

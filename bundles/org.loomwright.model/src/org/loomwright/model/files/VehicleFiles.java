@@ -17,7 +17,6 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.ResourceSet;
 import org.eclipse.emf.ecore.resource.impl.ResourceSetImpl;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.loomwright.model.parts.PartsLibrary;
 import org.loomwright.model.parts.PartsPackage;
 import org.loomwright.model.parts.Stock;
@@ -132,22 +131,13 @@ public final class VehicleFiles {
         Set<VehicleResource> reached = new LinkedHashSet<>(List.of(start));
         List<VehicleResource> open = new ArrayList<>(reached);
         for (int i = 0; i < open.size(); i++) {
-            for (Resource used : usedBy(open.get(i))) {
+            for (Resource used : open.get(i).filesTried()) {
                 if (used instanceof VehicleResource resource && reached.add(resource)) {
                     open.add(resource);
                 }
             }
         }
         return reached;
-    }
-
-    private static Set<Resource> usedBy(VehicleResource resource) {
-        Set<Resource> used = new LinkedHashSet<>(resource.filesTried());
-        if (resource.root() != null) {
-            EcoreUtil.ExternalCrossReferencer.find(resource).keySet().stream().map(EObject::eResource)
-                    .filter(java.util.Objects::nonNull).forEach(used::add);
-        }
-        return used;
     }
 
     /** Adds a new file with a root of its own; nothing is written before it is saved. */

@@ -7,10 +7,11 @@ import java.io.OutputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
@@ -29,7 +30,8 @@ public final class VehicleResource extends XMIResourceImpl {
     private final WrittenNames writtenNames = new WrittenNames();
     private Map<EObject, Location> locations = new IdentityHashMap<>();
     private List<ReadFault> faults = List.of();
-    private final List<Resource> filesTried = new ArrayList<>();
+    private final Set<Resource> filesTried = new LinkedHashSet<>();
+    private List<String> missingFiles = List.of();
     private FileKind kind;
     private FileForm form;
 
@@ -60,7 +62,7 @@ public final class VehicleResource extends XMIResourceImpl {
     }
 
     /** Other files this one referred to when it was read, in order, also those that could not be read. */
-    List<Resource> filesTried() {
+    Set<Resource> filesTried() {
         return filesTried;
     }
 
@@ -104,6 +106,7 @@ public final class VehicleResource extends XMIResourceImpl {
         locations = reader.locations();
         form = reader.form();
         faults = reader.faults();
+        missingFiles = reader.missingFiles();
         getErrors().addAll(faults);
     }
 
@@ -128,6 +131,7 @@ public final class VehicleResource extends XMIResourceImpl {
         filesTried.clear();
         locations = new IdentityHashMap<>();
         faults = List.of();
+        missingFiles = List.of();
         form = null;
     }
 
@@ -165,6 +169,9 @@ public final class VehicleResource extends XMIResourceImpl {
     public byte[] toBytes() throws IOException {
         if (!faults.isEmpty()) {
             throw new RefusedFileException("is not saved, as that would lose what could not be read: " + faults.get(0), null);
+        }
+        if (!missingFiles.isEmpty()) {
+            throw new RefusedFileException("is not saved, as " + String.join(", ", missingFiles) + " could not be read", null);
         }
         return new ModelWriter(this).bytes();
     }
