@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.nio.file.NoSuchFileException;
 import java.util.concurrent.CancellationException;
 import org.loomwright.headless.check.CheckCommand;
+import org.loomwright.headless.list.BomCommand;
+import org.loomwright.headless.list.CablesCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -44,6 +46,8 @@ public final class Loomwright implements Runnable {
     public static int run(Console console, Interrupt interrupt, String... args) {
         CommandLine line = new CommandLine(new Loomwright());
         line.addSubcommand(new CheckCommand(console, interrupt));
+        line.addSubcommand(new BomCommand(console));
+        line.addSubcommand(new CablesCommand(console));
         line.setOut(console.out());
         line.setErr(console.err());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(

@@ -7,13 +7,23 @@ import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
 
 /** The version of this program, from {@code version.properties} of the bundle. */
-final class Version implements IVersionProvider {
+public final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() throws IOException {
+        return new String[] {"loomwright " + version()};
+    }
+
+    /** Major and minor version, as office documents note it. */
+    public static String majorMinor() throws IOException {
+        String[] parts = version().split("\\.");
+        return parts[0] + "." + parts[1];
+    }
+
+    private static String version() throws IOException {
         Properties properties = new Properties();
         try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
             properties.load(in);
         }
-        return new String[] {"loomwright " + properties.getProperty("version")};
+        return properties.getProperty("version");
     }
 }
