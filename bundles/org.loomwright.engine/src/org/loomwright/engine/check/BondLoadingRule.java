@@ -13,8 +13,8 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A strap between structure bodies carries its current within its continuous rating (an error; cranking lasts seconds and is left out) and loses
- * little voltage (a warning), more being permitted while cranking.
+ * A strap between structure bodies carries its current within its continuous rating (an error; cranking lasts seconds and is
+ * left out) and loses little voltage (a warning), more being permitted while cranking.
  */
 final class BondLoadingRule implements Rule {
     private static final String RUNNING = "bond-loading.running";
@@ -86,7 +86,8 @@ final class BondLoadingRule implements Rule {
 
     private static Derivation current(Plan.Bond bond, double amps) {
         return new Derivation("current of the strap", Quantity.of(amps, "A"), "operating point", List.of(
-                new Derivation.Input("rating", Quantity.of(bond.currentMaxA(), "A"), bond.part() == null ? bond.id() : bond.part())),
+                new Derivation.Input("rating", Quantity.of(bond.currentMaxA(), "A"), bond.part() == null ? bond.id()
+                        : bond.part())),
                 "Kirchhoff's current law");
     }
 }

@@ -12,8 +12,8 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * At full output of a charging source little voltage is lost between its terminals and those of the battery, supply and return together. All
- * loads are off then, other sources rest, and the current parts between batteries as their voltages have it.
+ * At full output of a charging source little voltage is lost between its terminals and those of the battery, supply and return
+ * together. All loads are off then, other sources rest, and the current parts between batteries as their voltages have it.
  */
 final class ChargePathDropRule implements Rule {
     private static final String LIMIT_12 = "charge-path-drop.12V";

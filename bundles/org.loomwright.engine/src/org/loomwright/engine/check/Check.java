@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.emf.common.util.Monitor;
+import org.loomwright.engine.assembly.AssemblyProblem;
+import org.loomwright.engine.assembly.Plan;
+import org.loomwright.engine.cases.CaseSolver;
 import org.loomwright.engine.cases.SolvedCase;
+import org.loomwright.engine.nets.NetFinder;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.LoadVerdict;
 import org.loomwright.engine.result.StudyResult;
@@ -14,6 +19,28 @@ public final class Check {
     public static final String STUDY = "check";
 
     private Check() {
+    }
+
+    /**
+     * Solves the cases of a plan and checks them.
+     *
+     * @param plan     the plan
+     * @param problems what could not be assembled; empty for none
+     * @param options  cases wanted; the others are neither solved nor judged
+     * @param monitor  progress and cancel
+     * @return findings, verdicts on the loads, and an explainer of figures
+     * @throws java.util.concurrent.CancellationException when the monitor is cancelled
+     * @throws org.loomwright.engine.assembly.Practice.MissingLimitException when the practice lacks a limit
+     */
+    public static StudyResult run(Plan plan, List<AssemblyProblem> problems, CheckOptions options, Monitor monitor) {
+        List<SolvedCase> solved = new ArrayList<>();
+        for (Plan.Case state : plan.cases()) {
+            if (options.wants(state.name())) {
+                solved.add(CaseSolver.solve(plan, state, monitor));
+                monitor.worked(1);
+            }
+        }
+        return over(new CheckContext(plan, solved, NetFinder.find(plan), problems), options, monitor);
     }
 
     /**

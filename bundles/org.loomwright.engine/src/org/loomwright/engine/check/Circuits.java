@@ -103,8 +103,8 @@ public final class Circuits {
     }
 
     /**
-     * Loads, coils and converter inputs fed through a protective device alone; empty where there is a source on both of its sides or
-     * another way around it.
+     * Loads, coils and converter inputs fed through a protective device alone; empty where there is a source on both of its
+     * sides or another way around it.
      */
     public List<Integer> consumersBelow(int protector) {
         return consumers.get(protector);

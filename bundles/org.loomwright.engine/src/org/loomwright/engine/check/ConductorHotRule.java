@@ -15,8 +15,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * No conductor gets hotter than its insulation bears: steady with its current, or at the peak of the cycle where loads come and go. Loads
- * that come and go are taken to be on together; a start is over before the cable is warm unless the case states its seconds.
+ * No conductor gets hotter than its insulation bears: steady with its current, or at the peak of the cycle where loads come
+ * and go. Loads that come and go are taken to be on together; a start is over before the cable is warm unless the case states
+ * its seconds.
  */
 final class ConductorHotRule implements Rule {
 
@@ -72,7 +73,8 @@ final class ConductorHotRule implements Rule {
         }
         loads.causes(conductor).forEach(cause -> builder.causedBy(cause.element(), cause.what(), cause.share()));
         mend(context, conductor, heat, builder);
-        return builder.derived(RatingDerivation.of(context.plan(), conductor, rating)).derived(derivation(context, conductor, heat))
+        return builder.derived(RatingDerivation.of(context.plan(), conductor, rating)).derived(derivation(context, conductor,
+                heat))
                 .build();
     }
 

@@ -11,8 +11,8 @@ import org.loomwright.engine.flow.Network.Item;
 import org.loomwright.engine.flow.OperatingPoint;
 
 /**
- * Follows the current through a solved network: from a load back to the source that feeds it, and from the load on to the source's
- * other side. Of parallel ways it takes the one with the largest current; the voltage is the same along any.
+ * Follows the current through a solved network: from a load back to the source that feeds it, and from the load on to the
+ * source's other side. Of parallel ways it takes the one with the largest current; the voltage is the same along any.
  */
 public final class CurrentPaths {
     private final OperatingPoint point;

@@ -13,9 +13,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * The heating current of a protective device stays below its rating at its ambient (an error), and of a fuse below the share at which it ages
- * (a warning). A device's time constant is seconds, so the current with everything on counts, not the mean of a duty; the ripple of loads with a
- * form factor adds to it. Cranking lasts seconds and is left out.
+ * The heating current of a protective device stays below its rating at its ambient (an error), and of a fuse below the share
+ * at which it ages (a warning). A device's time constant is seconds, so the current with everything on counts, not the mean of
+ * a duty; the ripple of loads with a form factor adds to it. Cranking lasts seconds and is left out.
  */
 final class DeviceLoadingRule implements Rule {
     private static final String WARNING = "device-loading.warning";

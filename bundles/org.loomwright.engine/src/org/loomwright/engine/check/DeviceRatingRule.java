@@ -145,7 +145,8 @@ final class DeviceRatingRule implements Rule {
 
     private static String surroundings(Smallest iz) {
         ConductorRating rating = iz.rating();
-        return "Its table gives " + Quantity.of(rating.tableA(), "A") + "; at " + Quantity.of(rating.ambientC(), "degC") + " and with "
+        return "Its table gives " + Quantity.of(rating.tableA(), "A") + "; at " + Quantity.of(rating.ambientC(), "degC")
+                + " and with "
                 + rating.counted() + " together it keeps " + Quantity.of(rating.correctedA(), "A")
                 + (iz.cores() > 1 ? ", " + iz.cores() + " cores in parallel " + Quantity.of(iz.amps(), "A") + "." : ".");
     }

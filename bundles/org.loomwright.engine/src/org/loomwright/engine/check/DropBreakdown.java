@@ -25,7 +25,8 @@ public record DropBreakdown(int demand, double sourceV, double loadV, String sou
     }
 
     /** What loses the voltage. */
-    public enum Part { CABLE, END_JOINTS, PROTECTOR, CONTACT, SHUNT, JOINT, DIODE, BOND, SEAM, EARTH_CONTACT, CASE_CONTACT, OTHER }
+    public enum Part { CABLE, END_JOINTS, PROTECTOR, CONTACT, SHUNT, JOINT, DIODE, BOND, SEAM, EARTH_CONTACT, CASE_CONTACT,
+            OTHER }
 
     /**
      * One share.

@@ -14,9 +14,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * The drop of a load over supply and return, fuses and joints included, at the current of nominal voltage, stays within a share of
- * nominal voltage: one for critical loads (an error), one for others (a warning). The practice counts the whole loop; practices that count one
- * way only permit about half of its figures.
+ * The drop of a load over supply and return, fuses and joints included, at the current of nominal voltage, stays within a
+ * share of nominal voltage: one for critical loads (an error), one for others (a warning). The practice counts the whole loop;
+ * practices that count one way only permit about half of its figures.
  */
 final class DropClassRule implements Rule {
 

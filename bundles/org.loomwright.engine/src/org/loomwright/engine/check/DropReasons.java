@@ -57,13 +57,15 @@ final class DropReasons {
         inputs.add(new Derivation.Input("Vsource", Quantity.of(parts.sourceV(), "V"),
                 parts.source() == null ? "source" : parts.source()));
         inputs.addAll(shares(parts));
-        return new Derivation("voltage at the load", Quantity.of(parts.loadV(), "V"), "Vsource - sum of the voltages lost on the way",
+        return new Derivation("voltage at the load", Quantity.of(parts.loadV(), "V"),
+                "Vsource - sum of the voltages lost on the way",
                 inputs, "Kirchhoff's voltage law");
     }
 
     /** How the drop comes about. */
     Derivation drop(DropBreakdown parts) {
-        return new Derivation("voltage drop", Quantity.of(parts.dropV(), "V"), "sum of I x R along supply and return", shares(parts),
+        return new Derivation("voltage drop", Quantity.of(parts.dropV(), "V"), "sum of I x R along supply and return",
+                shares(parts),
                 "Kirchhoff's voltage law; currents at nominal voltage, the battery's own drop left out");
     }
 

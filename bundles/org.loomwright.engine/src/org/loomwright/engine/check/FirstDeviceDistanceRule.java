@@ -14,9 +14,10 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A supply conductor meets a protective device within a short length from its source (33 CFR 183.455, ABYC E-11): shortest where it lies bare,
- * longer in a sheath or duct all the way, longest there directly at a battery. Cranking circuits are exempt; what is tapped from them counts
- * from the tap. Conductors rated for all that a source limiting its own current can give need no device for that source.
+ * A supply conductor meets a protective device within a short length from its source (33 CFR 183.455, ABYC E-11): shortest
+ * where it lies bare, longer in a sheath or duct all the way, longest there directly at a battery. Cranking circuits are
+ * exempt; what is tapped from them counts from the tap. Conductors rated for all that a source limiting its own current can
+ * give need no device for that source.
  */
 final class FirstDeviceDistanceRule implements Rule {
     private static final String BARE = "first-device-distance.bare";

@@ -12,7 +12,10 @@ import org.loomwright.engine.flow.Network;
 import org.loomwright.engine.flow.Network.Item;
 import org.loomwright.engine.flow.OperatingPoint;
 
-/** The network of a case with one charging source at its current limit, all loads off, other sources resting and contacts as they are. */
+/**
+ * The network of a case with one charging source at its current limit, all loads off, other sources resting and contacts as
+ * they are.
+ */
 final class FullOutput {
     /** A voltage no battery reaches, so that the source stays at its current limit, V. */
     private static final double UNREACHED_V = 1000;

@@ -9,7 +9,9 @@ import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.flow.Network;
 import org.loomwright.engine.flow.Network.Item;
 
-/** Which nodes of a solved network are joined by closed paths: not through loads, coils or sources, open contacts or idle diodes. */
+/**
+ * Which nodes of a solved network are joined by closed paths: not through loads, coils or sources, open contacts or idle diodes.
+ */
 public final class LivePaths {
     private final NetworkIndex index;
     private final SolvedCase.Solved solved;
@@ -57,7 +59,10 @@ public final class LivePaths {
         return node >= 0 && minus[part[node]];
     }
 
-    /** True when closed paths lead from one node to the plus side of a source and from the other to a minus side, apart from each other. */
+    /**
+     * True when closed paths lead from one node to the plus side of a source and from the other to a minus side, apart from
+     * each other.
+     */
     public boolean supplied(int plusNode, int minusNode) {
         return atPlus(plusNode) && atMinus(minusNode) && part[plusNode] != part[minusNode];
     }

@@ -13,8 +13,8 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * No load sees more than the largest voltage its maker states, switched on or only connected. Of a case with loads that come and go, both the
- * voltage with them and without them counts.
+ * No load sees more than the largest voltage its maker states, switched on or only connected. Of a case with loads that come
+ * and go, both the voltage with them and without them counts.
  */
 final class LoadOvervoltRule implements Rule {
 

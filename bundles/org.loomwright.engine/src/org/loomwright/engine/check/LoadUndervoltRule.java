@@ -37,7 +37,8 @@ final class LoadUndervoltRule implements Rule {
                 Plan.Demand load = (Plan.Demand) context.plan().elements().get(state.demand());
                 double limitV = limitV(solved, state.demand(), load);
                 double loadV = solved.running().voltage(load.a(), load.b());
-                if (solved.running().at().elementItem()[state.demand()] < 0 || Double.isNaN(limitV) || !Beyond.below(loadV, limitV)
+                if (solved.running().at().elementItem()[state.demand()] < 0 || Double.isNaN(limitV) || !Beyond.below(loadV,
+                        limitV)
                         || !(loadV > 0)) {
                     continue;
                 }

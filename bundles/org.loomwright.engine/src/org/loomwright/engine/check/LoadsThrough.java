@@ -51,7 +51,8 @@ final class LoadsThrough {
         List<Cause> causes = new ArrayList<>();
         of(conductor).stream()
                 .sorted((a, b) -> Double.compare(solved.running().elementA(b.demand()), solved.running().elementA(a.demand())))
-                .limit(NAMED).forEach(state -> causes.add(new Cause(context.names().element(state.demand()), "current of the load",
+                .limit(NAMED).forEach(state -> causes.add(new Cause(context.names().element(state.demand()),
+                        "current of the load",
                         Quantity.of(solved.running().elementA(state.demand()), "A"))));
         return causes;
     }

@@ -18,9 +18,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * Every case has an operating point (an error where it has none), and still has one with all loads raised together by the practice's factor
- * (a warning). A load of constant power draws more the lower its voltage; beyond half the open-circuit voltage of what feeds it no more power
- * comes through (maximum power theorem), and the voltage collapses.
+ * Every case has an operating point (an error where it has none), and still has one with all loads raised together by the
+ * practice's factor (a warning). A load of constant power draws more the lower its voltage; beyond half the open-circuit
+ * voltage of what feeds it no more power comes through (maximum power theorem), and the voltage collapses.
  */
 final class NoOperatingPointRule implements Rule {
     private static final String SCALE = "no-operating-point.warning-scale";
@@ -76,7 +76,8 @@ final class NoOperatingPointRule implements Rule {
         for (String other : weak.subList(weak.isEmpty() ? 0 : 1, weak.size())) {
             builder.causedBy(other, "collapses with it", null);
         }
-        return builder.mend(Mend.inWords("Shorten or thicken the way to it, feed it from a nearer point, or take loads off in this case."))
+        return builder.mend(Mend.inWords("Shorten or thicken the way to it, feed it from a nearer point, or take "
+                + "loads off in this case."))
                 .derived(new Derivation("largest common factor on the loads", is, "largest factor with an operating point",
                         List.of(new Derivation.Input("wanted", Quantity.of(wanted, "1"),
                                 severity == Severity.ERROR ? "the loads of the case" : scale.name() + ", " + scale.source())),

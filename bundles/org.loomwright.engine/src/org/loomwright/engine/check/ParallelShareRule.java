@@ -14,8 +14,8 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * Cores that share a current have the same section, and when any one of them is lost the rest carry the whole within their ratings; the
- * current then parts by conductance.
+ * Cores that share a current have the same section, and when any one of them is lost the rest carry the whole within their
+ * ratings; the current then parts by conductance.
  */
 final class ParallelShareRule implements Rule {
 

@@ -10,8 +10,8 @@ import org.loomwright.engine.result.Derivation;
 import org.loomwright.engine.result.Quantity;
 
 /**
- * What a protective device carries. Loads with a form factor k draw a pulsating current; ripples of several loads are not in step, so
- * their squares add: I = sqrt(Idc^2 + sum of (k^2 - 1) Iload^2).
+ * What a protective device carries. Loads with a form factor k draw a pulsating current; ripples of several loads are not in
+ * step, so their squares add: I = sqrt(Idc^2 + sum of (k^2 - 1) Iload^2).
  */
 final class ProtectorLoad {
     private final CheckContext context;

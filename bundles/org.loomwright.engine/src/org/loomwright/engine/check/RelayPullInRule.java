@@ -14,9 +14,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A coil that closed paths connect to a source gets enough voltage to pull in when it is hot; while cranking, enough to hold. A coil
- * works by its current, so the voltages it needs grow with its resistance: times 1 + alpha (T - 20), copper after IEC 60028, T being
- * the ambient and the practice's rise.
+ * A coil that closed paths connect to a source gets enough voltage to pull in when it is hot; while cranking, enough to hold.
+ * A coil works by its current, so the voltages it needs grow with its resistance: times 1 + alpha (T - 20), copper after IEC
+ * 60028, T being the ambient and the practice's rise.
  */
 final class RelayPullInRule implements Rule {
     private static final String RISE = "relay-pull-in.coil-rise";
@@ -62,11 +62,16 @@ final class RelayPullInRule implements Rule {
         boolean holds = "cranking".equals(solved.state().kind());
         double coldV = holds ? coil.dropOutV() : coil.pickUpV();
         double ambientC = Ambients.ofDevice(context.plan(), solved.state(), coil.device());
-        double neededV = coldV * Copper.factor(ambientC + rise.value());
+        double neededV = coldV * Copper.factor(coilC(solved, ambientC, rise));
         double coilV = StrictMath.abs(solved.running().voltage(coil.a(), coil.b()));
         if (Beyond.below(coilV, neededV)) {
             findings.add(finding(context, solved, element, coil, new Figures(coilV, neededV, coldV, ambientC, holds), rise));
         }
+    }
+
+    /** Temperature of the coil: 20 degrees Celsius in a case that looks at everything cold. */
+    private static double coilC(SolvedCase solved, double ambientC, Practice.Limit rise) {
+        return solved.state().resistancesColdMin() ? 20 : ambientC + rise.value();
     }
 
     private record Figures(double coilV, double neededV, double coldV, double ambientC, boolean holds) {
@@ -74,7 +79,7 @@ final class RelayPullInRule implements Rule {
 
     private Finding finding(CheckContext context, SolvedCase solved, int element, Plan.Coil coil, Figures f,
             Practice.Limit rise) {
-        double coilC = f.ambientC() + rise.value();
+        double coilC = coilC(solved, f.ambientC(), rise);
         FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().element(element),
                 "Coil of " + context.names().shown(context.names().element(element)) + " gets "
                         + Quantity.of(f.coilV(), "V") + ", needs " + Quantity.of(f.neededV(), "V")

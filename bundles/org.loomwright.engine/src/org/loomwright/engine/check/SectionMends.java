@@ -18,8 +18,8 @@ import org.loomwright.engine.result.Mend;
 import org.loomwright.engine.result.Quantity;
 
 /**
- * Finds sections on offer that mend a finding. A drop is computed anew with the conductor's share scaled by resistance at the same current and
- * temperature; a rating is read from the cable's table. Existing wiring is left as it is.
+ * Finds sections on offer that mend a finding. A drop is computed anew with the conductor's share scaled by resistance at the
+ * same current and temperature; a rating is read from the cable's table. Existing wiring is left as it is.
  */
 final class SectionMends {
     private final Plan plan;
@@ -31,8 +31,8 @@ final class SectionMends {
     }
 
     /**
-     * The smallest change of sections that brings a drop to a limit: one cable where one is enough, the one with the largest share first,
-     * else several together.
+     * The smallest change of sections that brings a drop to a limit: one cable where one is enough, the one with the largest
+     * share first, else several together.
      *
      * @param limitV permitted drop, V
      */

@@ -12,8 +12,8 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A new conductor is thick enough to survive handling and vibration, whatever it carries. Wiring that is there already is left out: it is not
- * bought or laid.
+ * A new conductor is thick enough to survive handling and vibration, whatever it carries. Wiring that is there already is left
+ * out: it is not bought or laid.
  */
 final class SectionMinRule implements Rule {
     private static final String SINGLE = "section-min.single";

@@ -21,9 +21,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * While one load starts, with the inrush current its maker states, the others that are on stay above the voltage at which they switch
- * themselves off. The starting load is a constant current; the others cannot switch off in this network, so that the dip itself is judged. Contacts
- * are those of the case.
+ * While one load starts, with the inrush current its maker states, the others that are on stay above the voltage at which they
+ * switch themselves off. The starting load is a constant current; the others cannot switch off in this network, so that the
+ * dip itself is judged. Contacts are those of the case.
  */
 final class StartDipRule implements Rule {
 
@@ -140,7 +140,8 @@ final class StartDipRule implements Rule {
         }
         return builder.mend(Mend.inWords("Feed " + context.names().shown(context.names().element(load))
                 + " from a point before the way that it shares with " + context.names().shown(starter) + "."))
-                .derived(new Derivation("voltage during the start", is, "operating point with the starting load at its inrush current",
+                .derived(new Derivation("voltage during the start", is,
+                        "operating point with the starting load at its inrush current",
                         List.of(new Derivation.Input("inrush", Quantity.of(inrushA, "A"), starter),
                                 new Derivation.Input("off below", wanted, context.names().element(load))),
                         "common practice"))

@@ -54,7 +54,7 @@ final class StateCyclingRule implements Rule {
         for (String other : changing.subList(changing.isEmpty() ? 0 : 1, changing.size())) {
             builder.causedBy(other, "changes with it", null);
         }
-        return builder.mend(Mend.inWords("Widen the distance between the voltages for off and on beyond the step that switching makes, "
-                + "or lower the resistance of the way to it.")).build();
+        return builder.mend(Mend.inWords("Widen the distance between the voltages for off and on beyond the step that "
+                + "switching makes, or lower the resistance of the way to it.")).build();
     }
 }

@@ -10,8 +10,8 @@ import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.check.PlanGraph.Edge;
 
 /**
- * What a source reaches before any protective device, with the shortest length of conductor to it. Contacts count as closed, diodes
- * lead one way. The way to a starter counts no length.
+ * What a source reaches before any protective device, with the shortest length of conductor to it. Contacts count as closed,
+ * diodes lead one way. The way to a starter counts no length.
  */
 final class UnprotectedReach {
     private final Plan plan;
@@ -205,7 +205,10 @@ final class UnprotectedReach {
         return graph.at(terminal).stream().anyMatch(Edge::protector);
     }
 
+    /** Sheathed, or a duct in every run of its path. */
     private static boolean enclosed(Plan.Cable cable) {
-        return cable.sheathed() || !cable.path().isEmpty() && cable.ducts().size() >= cable.path().size();
+        boolean ducted = !cable.path().isEmpty() && cable.ducts().size() >= cable.path().size()
+                && cable.ducts().stream().noneMatch(String::isEmpty);
+        return cable.sheathed() || ducted;
     }
 }
