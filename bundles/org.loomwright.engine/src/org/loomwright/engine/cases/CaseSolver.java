@@ -12,6 +12,7 @@ import org.loomwright.engine.assembly.NetworkOptions;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.flow.FlowOptions;
 import org.loomwright.engine.flow.FlowSolver;
+import org.loomwright.engine.flow.OperatingPoint;
 import org.loomwright.engine.heat.ConductorRating;
 import org.loomwright.engine.heat.GroupCount;
 import org.loomwright.engine.heat.Ratings;
@@ -24,6 +25,8 @@ import org.loomwright.engine.heat.Ratings;
 public final class CaseSolver {
     private static final int FREE_ROUNDS = 3;
     private static final int MOST_ROUNDS = 8;
+    /** A case without an operating point is only shown where it breaks down; finer ratings do not change that. */
+    private static final int UNSOLVED_ROUNDS = 2;
     /** Temperatures of cycles within this of each other have settled, K. */
     private static final double SETTLED_K = 0.01;
 
@@ -74,7 +77,8 @@ public final class CaseSolver {
                 }
             }
             double[] nextC = cycles.heldC(running, base, ratings);
-            if (round == MOST_ROUNDS || Arrays.equals(counts, nextCounts) && settled(heldC, nextC)) {
+            int last = running.point().status() == OperatingPoint.Status.SOLVED ? MOST_ROUNDS : UNSOLVED_ROUNDS;
+            if (round == last || Arrays.equals(counts, nextCounts) && settled(heldC, nextC)) {
                 SolvedCase.Solved design = solved(state, NetworkOptions.design(running.at(), running.point()), monitor);
                 return new SolvedCase(plan, state, running, base, design, ratings);
             }

@@ -9,7 +9,8 @@ import org.loomwright.engine.flow.OperatingPoint;
 
 /**
  * Finds the conductors that carry a load's current in a solved network: against the current from the load's plus side up to the
- * sources, with the current from its minus side down to them, over all parallel ways; through a converter on to what feeds it.
+ * sources, with the current from its minus side down to them, over all parallel ways; through a converter on to what feeds
+ * it, and through a battery on to one in series with it.
  */
 final class LoadPaths {
     private final SolvedCase.Solved solved;
@@ -52,12 +53,16 @@ final class LoadPaths {
         Network.Item load = solved.at().network().items().get(item);
         int[] ends = ends(load);
         boolean[][] seen = new boolean[2][solved.at().network().nodes()];
+        byte[] series = new byte[solved.at().network().nodes()];
         Deque<int[]> open = new ArrayDeque<>();
         visit(open, seen, ends[0], 0);
         visit(open, seen, ends[1], 1);
         while (!open.isEmpty()) {
             int[] at = open.remove();
             follow(open, seen, at[0], at[1], carries);
+            if (at[1] == 0) {
+                series(at[0], series, carries);
+            }
         }
         return carries;
     }
@@ -83,6 +88,50 @@ final class LoadPaths {
                 }
             }
         }
+    }
+
+    /** Marks what lies between the minus of a battery that delivers into a node and the plus of one in series with it. */
+    private void series(int plus, byte[] known, boolean[] carries) {
+        for (int k = start[plus]; k < start[plus + 1]; k++) {
+            int i = itemsAt[k];
+            if (delivers(i, plus)) {
+                reachesBattery(((Network.Emf) solved.at().network().items().get(i)).b(), known, carries);
+            }
+        }
+    }
+
+    /** Whether current comes into a node from a battery's plus, against the current; what it passes is marked. */
+    private boolean reachesBattery(int node, byte[] known, boolean[] carries) {
+        if (known[node] != 0) {
+            return known[node] > 0;
+        }
+        known[node] = -1;
+        boolean reaches = false;
+        for (int k = start[node]; k < start[node + 1]; k++) {
+            int i = itemsAt[k];
+            Network.Item item = solved.at().network().items().get(i);
+            if (delivers(i, node)) {
+                reachesBattery(((Network.Emf) item).b(), known, carries);
+                reaches = true;
+            } else if (passes(item)) {
+                int[] ends = ends(item);
+                double into = ends[1] == node ? solved.point().currentA()[i] : -solved.point().currentA()[i];
+                if (into > 0 && reachesBattery(ends[1] == node ? ends[0] : ends[1], known, carries)) {
+                    reaches = true;
+                    if (conductorOf[i] >= 0) {
+                        carries[conductorOf[i]] = true;
+                    }
+                }
+            }
+        }
+        known[node] = (byte) (reaches ? 1 : -1);
+        return reaches;
+    }
+
+    /** Whether an item is a battery with its plus at the node, giving current. */
+    private boolean delivers(int item, int node) {
+        return solved.at().network().items().get(item) instanceof Network.Emf battery && battery.a() == node
+                && solved.point().currentA()[item] < 0;
     }
 
     private static void visit(Deque<int[]> open, boolean[][] seen, int node, int side) {
@@ -112,6 +161,6 @@ final class LoadPaths {
             return converter.outA() == converter.outB() ? new int[] {converter.outA()}
                     : new int[] {converter.outA(), converter.outB()};
         }
-        return new int[0];
+        return item instanceof Network.Emf battery ? new int[] {battery.a(), battery.b()} : new int[0];
     }
 }

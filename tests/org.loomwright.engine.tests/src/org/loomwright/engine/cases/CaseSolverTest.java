@@ -123,17 +123,36 @@ class CaseSolverTest {
     }
 
     @Test
-    void aStarterWarmsItsCablesForItsSecondsOnly() {
+    void aStarterWarmsItsCablesByItsCycle() {
         PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100).body("engine")
                 .starter("M1", 0.03, "engine").earthPoint("XE1", "engine").cable("W1", 25, 1.5, "G1.30", "M1.30")
                 .cable("W2", 25, 1, "G1.31", "XE1").drivenSwitch("S1", "start").cable("W3", 2.5, 1, "G1.30", "S1.30")
                 .cable("W4", 2.5, 1, "S1.15", "M1.50")
-                .state("crank", c -> c.kind("cranking").ignition("start").on("M1#motor").ambient(0));
+                .state("crank", c -> c.kind("cranking").ignition("start").duty("M1#motor", 10, 60).ambient(0));
         SolvedCase solved = solve(fixture.build());
-        int cable = conductor(solved, "W1@1");
-        assertTrue(solved.running().conductorA(cable) > 250);
-        assertEquals(0, solved.running().conductorC(cable), 1e-6);
-        assertTrue(solved.running().conductorC(conductor(solved, "W4@1")) > 0.1);
+        for (String id : List.of("W1@1", "W2@1")) {
+            int cable = conductor(solved, id);
+            assertTrue(Math.abs(solved.running().conductorA(cable)) > 250);
+            ConductorTemperature thermal = Ratings.thermal(solved.plan(), cable, solved.ratings().get(cable));
+            assertEquals(new DutyCycle(10, 60).peakC(thermal, solved.running().conductorA(cable),
+                    solved.base().conductorA(cable)), solved.running().conductorC(cable), 0.02);
+        }
+    }
+
+    @Test
+    void theLinkBetweenBatteriesInSeriesHasTheCycleOfTheirLoadAndOtherReturnsHaveNot() {
+        PlanFixture fixture = new PlanFixture().domain("24V", 24, "G2.30").battery("G1", 12, 0.004, 0.012, 100)
+                .battery("G2", 12, 0.004, 0.012, 100).cable("W1", 4, 0.3, "G1.30", "G2.31").load("E1", "current", 60, 24)
+                .load("E2", "current", 10, 24).cable("W2", 10, 3, "G2.30", "E1.L+").cable("W3", 10, 3, "E1.L-", "G1.31")
+                .cable("W4", 2.5, 3, "G2.30", "E2.L+").cable("W5", 2.5, 3, "E2.L-", "G1.31")
+                .state("duty", c -> c.duty("E1", 5, 60).on("E2"));
+        SolvedCase solved = solve(fixture.build());
+        int link = conductor(solved, "W1@1");
+        ConductorTemperature thermal = Ratings.thermal(solved.plan(), link, solved.ratings().get(link));
+        assertEquals(new DutyCycle(5, 60).peakC(thermal, 70, 10), solved.running().conductorC(link), 0.02);
+        int other = conductor(solved, "W5@1");
+        ConductorTemperature steady = Ratings.thermal(solved.plan(), other, solved.ratings().get(other));
+        assertEquals(steady.steadyC(10), solved.running().conductorC(other), 1e-6);
     }
 
     @Test
