@@ -33,6 +33,11 @@ for jar in "$home"/lib/*.jar; do
     if unzip -l "$jar" 2> /dev/null | grep -qE 'META-INF/[^/]+\.(SF|RSA|DSA|EC)$'; then bad "$name is still signed"; fi
 done
 
+# the application inside OSGi is the only class that may need more than is there
+missing=$("$JAVA_HOME/bin/jdeps" --multi-release 17 --missing-deps -cp "$home/lib/*" "$home"/lib/org.loomwright.*.jar |
+    grep -v -e '^org\.loomwright\.[a-z.]*jar$' -e LoomwrightApplication || true)
+expect "every class that ours need is there" "" "$missing"
+
 status=0
 "$work/link" --version > "$work/version" 2> "$work/err" || status=$?
 expect "starts through a link" 0 "$status"
