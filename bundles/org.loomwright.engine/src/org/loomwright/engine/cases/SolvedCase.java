@@ -18,7 +18,9 @@ import org.loomwright.engine.heat.ConductorRating;
  *                   the same object as running when no load of the case has a duty
  * @param design     network and operating point for the drop: loads that are on as constant currents at nominal voltage, each
  *                   domain fed at its source terminal at nominal voltage without inner resistance, other sources resting,
- *                   conductors at the temperatures of {@code running}
+ *                   conductors at the temperatures of {@code running} and contacts as they were there; parts that no domain's
+ *                   source reaches are fed at their first battery, converter or regulated source; a converter draws at nominal
+ *                   voltage the power that it draws in {@code running}
  * @param ratings    rating of each conductor of the plan
  */
 public record SolvedCase(Plan plan, Plan.Case state, Solved running, Solved base, Solved design,
