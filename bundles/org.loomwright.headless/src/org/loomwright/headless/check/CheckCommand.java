@@ -19,6 +19,7 @@ import org.loomwright.headless.Interrupt;
 import org.loomwright.headless.OutputFile;
 import org.loomwright.headless.Progress;
 import org.loomwright.headless.Style;
+import org.loomwright.headless.WrappedText;
 import org.loomwright.headless.input.Arrangements;
 import org.loomwright.headless.input.VehiclePaths;
 import org.loomwright.headless.input.VehicleReader;
@@ -157,12 +158,12 @@ public final class CheckCommand implements Callable<Integer> {
                 throw new UncheckedIOException(problem);
             }
         } else if (element != null) {
-            ExplainText text = new ExplainText(out, style);
+            ExplainText text = new ExplainText(out, style, !cases.isEmpty());
             checked.forEach(each -> text.write(each, each.result().explainer().explain(element)));
         } else {
             CheckText text = new CheckText(out, style, threshold);
             checked.forEach(text::write);
-            out.println(style.faint(Caution.TEXT));
+            WrappedText.write(out, "", "", Caution.TEXT);
         }
     }
 }

@@ -20,6 +20,7 @@ import org.loomwright.export.table.Column;
 import org.loomwright.export.table.Table;
 import org.loomwright.export.table.TextTable;
 import org.loomwright.headless.Style;
+import org.loomwright.headless.WrappedText;
 
 /** Writes the check of a vehicle for people: a summary, the findings by severity, then a line for each load. */
 public final class CheckText {
@@ -78,7 +79,8 @@ public final class CheckText {
 
     private static String volts(Plan plan) {
         return String.join(" and ", plan.domains().stream()
-                .map(domain -> BigDecimal.valueOf(domain.nominalV()).stripTrailingZeros().toPlainString() + " V").toList());
+                .map(domain -> BigDecimal.valueOf(domain.nominalV()).stripTrailingZeros().toPlainString() + " V").distinct()
+                .toList());
     }
 
     private static String counted(int number, String noun) {
@@ -121,16 +123,23 @@ public final class CheckText {
             rows.add(Arrays.asList(checked.designations().shown(verdict.load()),
                     labels.getOrDefault(verdict.load(), ""), verdict.caseName() == null ? "" : verdict.caseName(),
                     fixed(verdict.voltageV(), 2), fixed(verdict.currentA(), 1), fixed(verdict.dropV(), 2),
-                    fixed(verdict.dropShare() * 100, 1), fixed(verdict.limit() * 100, 0), verdict.sentence()));
+                    fixed(verdict.dropShare() * 100, 1), fixed(verdict.limit() * 100, 0), mostly(verdict)));
         }
         Table table = new Table("Loads", List.of(Column.text("load", "load"), Column.text("label", ""),
                 Column.text("case", "case"), Column.number("voltageV", "at load", "V"),
                 Column.number("currentA", "current", "A"), Column.number("dropV", "drop", "V"),
                 Column.number("dropPercent", "drop", "%"), Column.number("limitPercent", "limit", "%"),
-                Column.text("verdict", "verdict")), rows, null);
+                Column.text("mostly", "mostly in")), rows, null);
         out.println();
         out.println("  " + style.strong("Loads") + style.faint("  each in the case with its largest drop"));
         new TextTable(table, "    ").all().forEach(out::println);
+    }
+
+    /** The two largest shares of the drop: what to look at first when it is too much. */
+    private static String mostly(LoadVerdict verdict) {
+        List<String> parts = verdict.shares().stream().limit(2)
+                .map(cause -> StrictMath.round(cause.share().value()) + " % " + cause.what().replaceFirst("^the ", "")).toList();
+        return String.join(", ", parts);
     }
 
     /** A number with fixed decimals; null, shown empty, for one that is not known. */
@@ -156,18 +165,7 @@ public final class CheckText {
     }
 
     private void wrapped(String indent, String lead, String text) {
-        String next = " ".repeat(lead.length());
-        StringBuilder line = new StringBuilder();
-        String begin = lead;
-        for (String word : text.split(" ")) {
-            if (line.length() > 0 && indent.length() + lead.length() + line.length() + 1 + word.length() > 110) {
-                out.println(indent + begin + line);
-                line.setLength(0);
-                begin = next;
-            }
-            line.append(line.length() == 0 ? "" : " ").append(word);
-        }
-        out.println(indent + begin + line);
+        WrappedText.write(out, indent, lead, text);
     }
 
     private static String pad(String text, int width) {

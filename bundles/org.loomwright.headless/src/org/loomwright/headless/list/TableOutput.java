@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.PrintWriter;
 import java.io.Writer;
 import java.util.List;
 import org.loomwright.engine.assembly.Plan;
@@ -16,6 +17,7 @@ import org.loomwright.export.table.TextTable;
 import org.loomwright.export.table.XlsxTables;
 import org.loomwright.headless.Style;
 import org.loomwright.headless.Version;
+import org.loomwright.headless.WrappedText;
 import org.loomwright.headless.check.Caution;
 
 /** Writes a table in the form asked for. */
@@ -56,7 +58,9 @@ final class TableOutput {
         for (String note : notes) {
             out.write("  " + note + "\n");
         }
-        out.write(style.faint(Caution.TEXT) + "\n");
+        PrintWriter printer = new PrintWriter(out);
+        WrappedText.write(printer, "", "", Caution.TEXT);
+        printer.flush();
     }
 
     private void json(Table table, Writer out) throws IOException {
