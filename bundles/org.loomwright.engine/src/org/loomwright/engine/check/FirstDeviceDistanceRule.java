@@ -74,11 +74,26 @@ final class FirstDeviceDistanceRule implements Rule {
 
     /** True when the source limits its current to what the conductor bears in every case. */
     private static boolean selfLimited(CheckContext context, int source, int conductor) {
-        Plan.Element element = context.plan().elements().get(source);
-        double limitA = element instanceof Plan.Regulated regulated ? regulated.limitA()
-                : element instanceof Plan.Converter converter ? converter.limitA() : Double.NaN;
-        return !context.cases().isEmpty()
-                && context.cases().stream().allMatch(solved -> solved.ratings().get(conductor).correctedA() >= limitA);
+        double limitA = limitA(context.plan().elements().get(source));
+        return !context.cases().isEmpty() && context.cases().stream()
+                .noneMatch(solved -> Double.isNaN(limitA) || !(solved.ratings().get(conductor).correctedA() >= limitA));
+    }
+
+    /**
+     * The largest current that a source gives by itself, at whatever speed and ambient, A; NaN when it does not limit its
+     * current.
+     */
+    private static double limitA(Plan.Element source) {
+        if (source instanceof Plan.Converter converter) {
+            return converter.limitA();
+        } else if (source instanceof Plan.Regulated regulated) {
+            double largest = regulated.limitA();
+            for (Plan.LimitPoint point : regulated.limits()) {
+                largest = Double.isNaN(largest) ? point.amps() : StrictMath.max(largest, point.amps());
+            }
+            return largest;
+        }
+        return Double.NaN;
     }
 
     private Finding finding(CheckContext context, int source, UnprotectedReach reach, Stretch stretch, Practice.Limit limit) {

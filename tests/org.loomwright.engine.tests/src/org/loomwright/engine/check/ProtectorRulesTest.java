@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.fixture.PlanFixture;
 import org.loomwright.engine.fixture.PlanIndex;
 import org.loomwright.engine.result.Finding;
@@ -45,7 +46,7 @@ class ProtectorRulesTest {
     @Test
     void aThinnerTapIsJudgedByTheDeviceUpstream() {
         PlanFixture fixture = fused(30, 2.5, 10).device("X1", "splice", "1:plus", "2:plus")
-                .element("X1#joint", n -> new org.loomwright.engine.assembly.Plan.Joint("X1#joint", n.device("X1"),
+                .element("X1#joint", n -> new Plan.Joint("X1#joint", n.device("X1"),
                         n.terminal("X1.1"), n.terminal("X1.2"), 0.0001, Double.NaN))
                 .cable("W4", 6, 1, "F1.1", "X1.1").load("E2", "current", 2, 12).cable("W5", 1, 1, "X1.2", "E2.L+")
                 .cable("W6", 1, 1, "E2.L-", "G1.31");
@@ -170,6 +171,18 @@ class ProtectorRulesTest {
                 .cable("W6", 2.5, 2, "E1.L-", "T1.OUT-").state("on", c -> c.on("E1").ambient(40));
         assertEquals(List.of(), distance(fixture));
         assertEquals(1, distance(fixture.set("T1#converter", "limitA", 31.0)).size());
+    }
+
+    @Test
+    void anAlternatorLimitsItsCurrentByTheLargestOfItsPoints() {
+        PlanFixture fixture = fused(20, 6, 10).alternator("G2", 14.4, 60).cable("W7", 16, 3, "G2.B+", "F2.1")
+                .cable("W8", 16, 3, "G2.B-", "G1.31").box("F2", 1).fuse("F2", "1", 80)
+                .cable("W9", 16, 0.1, "F2.30", "G1.30").set("G2#source", "limitA", Double.NaN)
+                .set("G2#source", "limits", List.of(new Plan.LimitPoint(1000, Double.NaN, 40),
+                        new Plan.LimitPoint(5000, Double.NaN, 90)));
+        assertEquals(List.of(), distance(fixture));
+        assertEquals("W7", distance(fixture.set("G2#source", "limits", List.of(new Plan.LimitPoint(5000, Double.NaN, 101))))
+                .get(0).element());
     }
 
     @Test
