@@ -111,7 +111,7 @@ final class FileReader {
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             factory.setFeature("http://xml.org/sax/features/namespace-prefixes", true);
             SAXParser parser = factory.newSAXParser();
-            parser.getXMLReader().setProperty("http://apache.org/xml/properties/locale", Locale.ENGLISH);
+            speakEnglish(parser);
             parser.parse(new InputSource(new StringReader(source.text())), handler);
             return true;
         } catch (SAXParseException e) {
@@ -122,10 +122,20 @@ final class FileReader {
         }
     }
 
+    /**
+     * The messages go between ours. Only the older interface of the parser has a way to say so, and
+     * its English texts are those of no language.
+     */
+    @SuppressWarnings("deprecation")
+    private static void speakEnglish(SAXParser parser) throws SAXException {
+        parser.getParser().setLocale(Locale.ROOT);
+    }
+
     private void notWellFormed(SAXParseException e) {
         int offset = source.offset(e.getLineNumber(), e.getColumnNumber());
         EObject open = model == null ? null : model.openElement();
-        if (offset >= source.text().stripTrailing().length()) {
+        String text = source.text().stripTrailing();
+        if (offset >= text.length() || !text.endsWith(">") && text.indexOf('>', offset) < 0) {
             faults.at(offset, open, "the file ends too early" + (open == null ? "" : ": the " + ElementPath.kind(open.eClass())
                     + " begun in line " + source.location(model.tags().get(open)).line() + " is not closed"),
                     "a file that was written to its end");

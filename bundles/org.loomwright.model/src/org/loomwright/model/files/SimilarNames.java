@@ -12,7 +12,7 @@ final class SimilarNames {
     /** The nearest of the candidates, null when none is near; the first of equally near ones. */
     static String nearest(String wanted, Collection<String> candidates) {
         String best = null;
-        int bestDistance = Math.max(1, Math.min(3, wanted.length() / 3)) + 1;
+        int bestDistance = Math.max(1, Math.min(3, (wanted.length() + 1) / 3)) + 1;
         for (String candidate : candidates) {
             if (Math.abs(candidate.length() - wanted.length()) >= bestDistance) {
                 continue;
