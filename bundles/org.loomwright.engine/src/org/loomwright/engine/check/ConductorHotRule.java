@@ -50,7 +50,7 @@ final class ConductorHotRule implements Rule {
                 }
             }
         }
-        return findings;
+        return FindingMerge.perElement(findings);
     }
 
     private record Heat(ConductorRating rating, DutyCycle duty, double onA, double offA, double hotC) {

@@ -49,7 +49,7 @@ final class DeviceLoadingRule implements Rule {
                 }
             }
         }
-        return findings;
+        return FindingMerge.perElement(findings);
     }
 
     private void check(CheckContext context, SolvedCase solved, ProtectorLoad load, List<Finding> findings) {
@@ -73,8 +73,12 @@ final class DeviceLoadingRule implements Rule {
         String name = "The " + Quantity.of(protector.ratingA(), "A") + " " + protector.kind() + " "
                 + context.names().shown(context.names().element(load.element()));
         FindingBuilder builder = Finding.of(slug(), severity, context.names().element(load.element()),
-                name + " carries " + is + (severity == Severity.ERROR ? " and will open; at " : "; it ages above, at ")
-                        + Quantity.of(load.ambientC(solved), "degC") + " it bears " + wanted)
+                severity == Severity.ERROR
+                        ? name + " carries " + is + " and will open: at " + Quantity.of(load.ambientC(solved), "degC")
+                                + " it bears "
+                                + wanted
+                        : name + " carries " + is + ": above " + wanted + " it ages at "
+                                + Quantity.of(load.ambientC(solved), "degC"))
                 .inCase(solved.state().name()).figures(is, wanted);
         builder.because(load.ambientFactor(solved) == 1 ? "The rating holds at its ambient."
                 : "Its ambient of " + Quantity.of(load.ambientC(solved), "degC") + " changes its rating by the factor "

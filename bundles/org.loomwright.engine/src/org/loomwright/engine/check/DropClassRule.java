@@ -47,7 +47,7 @@ final class DropClassRule implements Rule {
                 }
             }
         }
-        return findings;
+        return FindingMerge.perElement(findings);
     }
 
     private Finding finding(CheckContext context, LoadDrops drops, LoadDrops.LoadDrop drop) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.Quantity;
 
@@ -18,10 +19,22 @@ final class FindingMerge {
 
     /** The findings of one rule, each thing once, in the order of its first appearance. */
     static List<Finding> acrossCases(List<Finding> findings) {
+        return merged(findings, finding -> finding.causes().isEmpty() ? "" : finding.causes().get(0).element());
+    }
+
+    /**
+     * The same for a rule that says one thing of an element, whatever causes it from case to case; findings with figures of
+     * different units stay apart.
+     */
+    static List<Finding> perElement(List<Finding> findings) {
+        return merged(findings, finding -> finding.is() == null ? "" : finding.is().unit());
+    }
+
+    private static List<Finding> merged(List<Finding> findings, Function<Finding, String> distinct) {
         Map<List<String>, List<Finding>> same = new LinkedHashMap<>();
         for (Finding finding : findings) {
-            String cause = finding.causes().isEmpty() ? "" : finding.causes().get(0).element();
-            same.computeIfAbsent(List.of(finding.rule(), finding.element(), cause), key -> new ArrayList<>()).add(finding);
+            same.computeIfAbsent(List.of(finding.rule(), finding.element(), distinct.apply(finding)), key -> new ArrayList<>())
+                    .add(finding);
         }
         return same.values().stream().flatMap(group -> merged(group).stream()).toList();
     }

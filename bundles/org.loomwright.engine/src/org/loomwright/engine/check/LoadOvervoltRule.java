@@ -46,7 +46,7 @@ final class LoadOvervoltRule implements Rule {
                 }
             }
         }
-        return findings;
+        return FindingMerge.perElement(findings);
     }
 
     private static double highestV(SolvedCase solved, Plan.Demand load) {

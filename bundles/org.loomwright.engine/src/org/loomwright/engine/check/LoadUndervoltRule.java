@@ -46,7 +46,7 @@ final class LoadUndervoltRule implements Rule {
                 findings.add(finding(context, solved, paths, state.demand(), loadV, limitV));
             }
         }
-        return findings;
+        return FindingMerge.perElement(findings);
     }
 
     /** The voltage wanted: the smallest stated; of a load that has switched itself off also the one at which it comes back. */

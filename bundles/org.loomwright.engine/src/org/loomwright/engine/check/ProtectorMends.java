@@ -25,7 +25,8 @@ final class ProtectorMends {
         Plan.ProtectorOption option = device.options().stream().filter(o -> !Beyond.below(o.ratingA(), ratingA))
                 .min(Comparator.comparingDouble(Plan.ProtectorOption::ratingA)).orElse(null);
         if (Beyond.above(option == null ? ratingA : option.ratingA(), permittedA)) {
-            return List.of(Mend.inWords("Part the loads over two ways, or fit at least " + Figures.three(ratingA) + " A at " + name
+            return List.of(Mend.inWords("Part the loads over two ways, or fit at least " + Figures.three(ratingA) + " A at "
+                    + name
                     + " and thicker conductors behind it: those there permit " + Figures.three(permittedA) + " A."));
         }
         if (option != null && device.way() != null) {

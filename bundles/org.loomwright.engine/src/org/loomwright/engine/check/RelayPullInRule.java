@@ -49,7 +49,7 @@ final class RelayPullInRule implements Rule {
                 }
             }
         }
-        return findings;
+        return FindingMerge.perElement(findings);
     }
 
     private void check(CheckContext context, SolvedCase solved, LivePaths live, int element, Plan.Coil coil,

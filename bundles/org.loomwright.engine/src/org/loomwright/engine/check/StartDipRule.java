@@ -58,7 +58,7 @@ final class StartDipRule implements Rule {
             }
             dips.forEach((load, causes) -> findings.add(finding(context, solved, load, causes)));
         }
-        return findings;
+        return FindingMerge.perElement(findings);
     }
 
     private record Dip(int starter, double volts) {
@@ -135,7 +135,7 @@ final class StartDipRule implements Rule {
                 .because("Before the start it has " + Quantity.of(solved.running().voltage(demand.a(), demand.b()), "V") + "; "
                         + context.names().shown(starter) + " then draws " + Quantity.of(inrushA, "A") + ".");
         for (Dip dip : dips) {
-            builder.causedBy(context.names().element(dip.starter()), "its start brings the voltage to",
+            builder.causedBy(context.names().element(dip.starter()), "voltage during its start",
                     Quantity.of(dip.volts(), "V"));
         }
         return builder.mend(Mend.inWords("Feed " + context.names().shown(context.names().element(load))

@@ -60,7 +60,9 @@ class ConductorRulesTest {
     void aShortDutyIsJudgedByItsPeak() {
         PlanFixture fixture = one(45, 2.5, 40).state("shortly", c -> c.duty("E1", 5, 600).ambient(40))
                 .state("longer", c -> c.duty("E1", 900, 1800).ambient(40));
-        List<Finding> each = new ConductorHotRule().check(CheckFixture.context(fixture));
+        CheckContext context = CheckFixture.context(fixture);
+        List<Finding> each = context.cases().stream()
+                .flatMap(one -> new ConductorHotRule().check(context.withCases(List.of(one))).stream()).toList();
         assertEquals(List.of("on", "longer"), each.stream().map(Finding::caseName).toList());
         assertTrue(each.get(1).is().value() > 90);
     }

@@ -177,6 +177,16 @@ class StateRulesTest {
     }
 
     @Test
+    void oneFindingARelayWhateverFeedsItInEachCase() {
+        PlanFixture fixture = relay(5, 100, "parked").alternator("G2", 13.0, 50).cable("W8", 16, 1, "G2.B+", "G1.30")
+                .cable("W9", 16, 1, "G2.B-", "G1.31").set("K1#coil", "pickUpV", 13.0)
+                .state("driving", c -> c.engine(2000).ambient(60));
+        List<Finding> findings = pullIn(fixture);
+        assertEquals(1, findings.size());
+        assertTrue(findings.get(0).why().contains("Also in one other case: driving."), findings.get(0).why().toString());
+    }
+
+    @Test
     void aCoilThatIsSwitchedOffIsNotJudged() {
         assertEquals(List.of(), pullIn(relay(5, 100, "parked").set("S1#contact", "restClosed", false)));
     }
