@@ -51,11 +51,9 @@ final class StartDipRule implements Rule {
                 continue;
             }
             Map<Integer, List<Dip>> dips = new TreeMap<>();
-            for (Plan.DemandState state : solved.state().demands()) {
-                if (starts(context.plan(), solved, state.demand())) {
-                    dips(context, solved, state.demand(), sensitive, dips);
-                }
-            }
+            List<Integer> starters = solved.state().demands().stream().map(Plan.DemandState::demand)
+                    .filter(demand -> starts(context.plan(), solved, demand)).distinct().toList();
+            dips(context, solved, starters, sensitive, dips);
             dips.forEach((load, causes) -> findings.add(finding(context, solved, load, causes)));
         }
         return FindingMerge.perElement(findings);
@@ -86,30 +84,46 @@ final class StartDipRule implements Rule {
         return item >= 0 && solved.running().point().on()[item];
     }
 
-    private static void dips(CheckContext context, SolvedCase solved, int starter, List<Integer> sensitive,
+    /**
+     * Looks at starters together first: more current never raises a voltage, so where all of them at once bring no other load
+     * below its off voltage, none does alone; else each half is looked at, down to one.
+     */
+    private static void dips(CheckContext context, SolvedCase solved, List<Integer> starters, List<Integer> sensitive,
             Map<Integer, List<Dip>> dips) {
-        OperatingPoint point = FlowSolver.solve(starting(context.plan(), solved, starter), FlowOptions.standard(),
+        if (starters.isEmpty()) {
+            return;
+        }
+        OperatingPoint point = FlowSolver.solve(starting(context.plan(), solved, starters), FlowOptions.standard(),
                 new BasicMonitor());
         SolvedCase.Solved dipped = new SolvedCase.Solved(solved.running().at(), point);
+        boolean any = point.status() != OperatingPoint.Status.SOLVED;
         for (int other : sensitive) {
             Plan.Demand load = (Plan.Demand) context.plan().elements().get(other);
             double volts = dipped.voltage(load.a(), load.b());
-            if (other != starter && Beyond.below(volts, load.offV())) {
-                dips.computeIfAbsent(other, k -> new ArrayList<>()).add(new Dip(starter, volts));
+            boolean below = Beyond.below(volts, load.offV());
+            any |= below;
+            if (below && starters.size() == 1 && other != starters.get(0)) {
+                dips.computeIfAbsent(other, k -> new ArrayList<>()).add(new Dip(starters.get(0), volts));
             }
+        }
+        if (any && starters.size() > 1) {
+            int half = starters.size() / 2;
+            dips(context, solved, starters.subList(0, half), sensitive, dips);
+            dips(context, solved, starters.subList(half, starters.size()), sensitive, dips);
         }
     }
 
-    private static Network starting(Plan plan, SolvedCase solved, int starter) {
+    private static Network starting(Plan plan, SolvedCase solved, List<Integer> starters) {
         Network network = solved.running().at().network();
-        int startItem = solved.running().at().elementItem()[starter];
-        double inrushA = ((Plan.Demand) plan.elements().get(starter)).inrushA();
+        Map<Integer, Double> inrushOfItem = new TreeMap<>();
+        starters.forEach(starter -> inrushOfItem.put(solved.running().at().elementItem()[starter],
+                ((Plan.Demand) plan.elements().get(starter)).inrushA()));
         boolean[] on = solved.running().point().on();
         List<Item> items = new ArrayList<>(network.items());
         for (int i = 0; i < items.size(); i++) {
-            if (items.get(i) instanceof Network.Load load && i == startItem) {
-                items.set(i, new Network.Load(load.id(), load.a(), load.b(), Network.LoadLaw.CURRENT, inrushA, Double.NaN,
-                        Double.NaN));
+            if (items.get(i) instanceof Network.Load load && inrushOfItem.containsKey(i)) {
+                items.set(i, new Network.Load(load.id(), load.a(), load.b(), Network.LoadLaw.CURRENT, inrushOfItem.get(i),
+                        Double.NaN, Double.NaN));
             } else if (items.get(i) instanceof Network.Load load && on[i]) {
                 items.set(i, new Network.Load(load.id(), load.a(), load.b(), load.law(), load.value(), Double.NaN, Double.NaN));
             } else if (items.get(i) instanceof Network.Switch contact) {

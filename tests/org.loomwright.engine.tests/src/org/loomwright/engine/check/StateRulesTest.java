@@ -133,6 +133,18 @@ class StateRulesTest {
     }
 
     @Test
+    void oneOfManyStartersIsFoundAndTheOthersAreNot() {
+        PlanFixture fixture = starting(11.7);
+        for (int i = 3; i < 8; i++) {
+            fixture.load("E" + i, "current", 1, 12).set("E" + i + "#load", "inrushA", 4.0)
+                    .cable("WP" + i, 4, 1, "F1.30", "E" + i + ".L+").cable("WN" + i, 4, 1, "E" + i + ".L-", "G1.31");
+        }
+        List<Finding> findings = dips(fixture.state("all", c -> c.on("E1", "E2", "E3", "E4", "E5", "E6", "E7").ambient(20)));
+        assertEquals(List.of("E2"), findings.stream().map(Finding::element).toList());
+        assertEquals(List.of("E1"), findings.get(0).causes().stream().map(cause -> cause.element()).toList());
+    }
+
+    @Test
     void noInrushNoDip() {
         assertEquals(List.of(), dips(starting(11.7).set("E1#load", "inrushA", Double.NaN)));
     }
