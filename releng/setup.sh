@@ -27,7 +27,7 @@ lw_find_jdk() {
     local home javac
     javac=$(command -v javac) && javac=$(readlink -f "$javac")
     for home in "${JAVA_HOME:-}" "${javac%/bin/javac}" /usr/lib/jvm/java-17-openjdk-* /usr/lib/jvm/*17*; do
-        if [ -n "$home" ] && [ -x "$home/bin/javac" ] && "$home/bin/javac" -version 2>&1 | grep -q '^javac 17\.'; then
+        if [ -n "$home" ] && [ -x "$home/bin/javac" ] && "$home/bin/javac" -version 2>&1 | grep '^javac 17\.' > /dev/null; then
             echo "$home"
             return 0
         fi
@@ -43,7 +43,8 @@ lw_missing() {
     command -v ngspice > /dev/null || echo ngspice
     command -v Xvfb > /dev/null || echo xvfb
     command -v xauth > /dev/null || echo xauth
-    { ldconfig -p 2> /dev/null || /sbin/ldconfig -p 2> /dev/null; } | grep -q 'libgtk-3\.so\.0' || echo libgtk-3-0
+    # not grep -q: it would end before ldconfig does, which a calling script with pipefail takes for a failure
+    { ldconfig -p 2> /dev/null || /sbin/ldconfig -p 2> /dev/null; } | grep 'libgtk-3\.so\.0' > /dev/null || echo libgtk-3-0
 }
 
 lw_install_packages() {
