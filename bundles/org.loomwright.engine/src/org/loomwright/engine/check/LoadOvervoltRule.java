@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
+import org.loomwright.engine.flow.Network;
 import org.loomwright.engine.result.Derivation;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.FindingBuilder;
@@ -13,8 +14,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * No load sees more than the largest voltage its maker states, switched on or only connected. Of a case with loads that come
- * and go, both the voltage with them and without them counts.
+ * No load sees more than the largest voltage its maker states, switched on or only connected. Of each case it is the largest
+ * of: the voltage with all loads that are on; the voltage while those that come and go are off; and the voltage that a
+ * regulated source or converter joined to it holds, which the net reaches once the batteries are full and take no more current.
  */
 final class LoadOvervoltRule implements Rule {
 
@@ -37,11 +39,13 @@ final class LoadOvervoltRule implements Rule {
     public List<Finding> check(CheckContext context) {
         List<Finding> findings = new ArrayList<>();
         for (SolvedCase solved : context.settled()) {
+            LivePaths live = null;
             for (int e = 0; e < context.plan().elements().size(); e++) {
                 if (context.plan().elements().get(e) instanceof Plan.Demand load && !Double.isNaN(load.maxV())) {
-                    double loadV = highestV(solved, load);
-                    if (Beyond.above(loadV, load.maxV())) {
-                        findings.add(finding(context, solved, e, load, loadV));
+                    live = live == null ? LivePaths.of(context.plan(), solved.running()) : live;
+                    Highest highest = highest(context, solved, live, load);
+                    if (Beyond.above(highest.volts(), load.maxV())) {
+                        findings.add(finding(context, solved, e, load, highest));
                     }
                 }
             }
@@ -49,44 +53,67 @@ final class LoadOvervoltRule implements Rule {
         return FindingMerge.perElement(findings);
     }
 
-    private static double highestV(SolvedCase solved, Plan.Demand load) {
+    /**
+     * The highest voltage in a case.
+     *
+     * @param source element that holds it, -1 when it is the voltage of the operating point
+     */
+    private record Highest(double volts, int source) {
+    }
+
+    private static Highest highest(CheckContext context, SolvedCase solved, LivePaths live, Plan.Demand load) {
         double running = solved.running().voltage(load.a(), load.b());
         double base = solved.base().voltage(load.a(), load.b());
-        return base > running || Double.isNaN(running) ? base : running;
-    }
-
-    private Finding finding(CheckContext context, SolvedCase solved, int demand, Plan.Demand load, double loadV) {
-        FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().element(demand),
-                context.names().shownElement(demand) + " sees " + Quantity.of(loadV, "V") + ", its maker permits "
-                        + Quantity.of(load.maxV(), "V"))
-                .inCase(solved.state().name()).figures(Quantity.of(loadV, "V"), Quantity.of(load.maxV(), "V"));
-        double excess = loadV - load.maxV();
+        Highest highest = new Highest(base > running || Double.isNaN(running) ? base : running, -1);
+        int plus = solved.running().at().terminalNode()[load.a()];
+        int minus = solved.running().at().terminalNode()[load.b()];
+        if (plus < 0 || minus < 0 || !live.supplied(plus, minus)) {
+            return highest;
+        }
         for (int e = 0; e < context.plan().elements().size(); e++) {
-            double setV = setV(context.plan().elements().get(e));
             int item = solved.running().at().elementItem()[e];
-            if (!Double.isNaN(setV) && item >= 0 && solved.running().point().on()[item] && sameNet(context, e, load)) {
-                String id = context.names().element(e);
-                builder.because(context.names().shown(id) + " holds " + Quantity.of(setV, "V") + " in this net.")
-                        .causedBy(id, "voltage it is set to", Quantity.of(setV, "V"));
-                builder.mend(Mend.inWords("Set " + context.names().shown(id) + " lower by " + Quantity.of(excess, "V")
-                        + ", or fit a load that permits " + Quantity.of(loadV, "V") + "."));
+            Network.Item it = item < 0 || PlanGraph.sourceTerminal(context.plan().elements().get(e)) < 0 ? null
+                    : solved.running().at().network().items().get(item);
+            double heldV = Double.NaN;
+            if (it instanceof Network.Regulator r && r.limitA() > 0 && live.joined(plus, r.a()) && live.joined(minus, r.b())) {
+                heldV = r.setV();
+            } else if (it instanceof Network.ConverterItem c && solved.running().point().on()[item]
+                    && live.joined(plus, c.outA()) && live.joined(minus, c.outB())) {
+                heldV = c.setV();
+            }
+            if (heldV > highest.volts()) {
+                highest = new Highest(heldV, e);
             }
         }
-        return builder.derived(new Derivation("voltage at the load", Quantity.of(loadV, "V"), "V(plus) - V(minus)",
-                List.of(new Derivation.Input("V(plus)", Quantity.of(solved.running().terminalV(load.a()), "V"),
-                        context.plan().terminals().get(load.a()).id()),
-                        new Derivation.Input("V(minus)", Quantity.of(solved.running().terminalV(load.b()), "V"),
-                                context.plan().terminals().get(load.b()).id())),
-                "operating point of the case")).build();
+        return highest;
     }
 
-    private static double setV(Plan.Element element) {
-        return element instanceof Plan.Regulated regulated ? regulated.setV()
-                : element instanceof Plan.Converter converter ? converter.setV() : Double.NaN;
-    }
-
-    private static boolean sameNet(CheckContext context, int source, Plan.Demand load) {
-        int plus = PlanGraph.sourceTerminal(context.plan().elements().get(source));
-        return context.nets().netOf()[plus] == context.nets().netOf()[load.a()];
+    private Finding finding(CheckContext context, SolvedCase solved, int demand, Plan.Demand load, Highest highest) {
+        Quantity is = Quantity.of(highest.volts(), "V");
+        Quantity wanted = Quantity.of(load.maxV(), "V");
+        FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().element(demand),
+                context.names().shownElement(demand) + " sees up to " + is + ", its maker permits " + wanted)
+                .inCase(solved.state().name()).figures(is, wanted);
+        if (highest.source() >= 0) {
+            String id = context.names().element(highest.source());
+            String source = context.names().shown(id);
+            builder.because(source + " holds " + is + " in this case; the load gets it once the batteries are full.")
+                    .causedBy(id, "voltage it is set to", is)
+                    .mend(Mend.inWords("Set " + source + " to at most " + wanted + ", or fit a load that permits " + is + "."))
+                    .derived(new Derivation("highest voltage at the load", is, "set voltage of the source in the case",
+                            List.of(new Derivation.Input("set voltage", is,
+                                    context.plan().elements().get(highest.source()).id())),
+                            "full batteries take no current, so nothing is lost on the way"));
+        } else {
+            builder.because("That is the operating point of the case; no source holds more.")
+                    .mend(Mend.inWords("Fit a load that permits " + is + ", or a converter before it."))
+                    .derived(new Derivation("highest voltage at the load", is, "V(plus) - V(minus)",
+                            List.of(new Derivation.Input("with all loads on",
+                                    Quantity.of(solved.running().voltage(load.a(), load.b()), "V"), "operating point"),
+                                    new Derivation.Input("while loads that come and go are off",
+                                            Quantity.of(solved.base().voltage(load.a(), load.b()), "V"), "operating point")),
+                            "operating point of the case"));
+        }
+        return builder.build();
     }
 }

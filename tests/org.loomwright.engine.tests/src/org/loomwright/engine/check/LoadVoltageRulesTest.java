@@ -98,9 +98,20 @@ class LoadVoltageRulesTest {
 
     @Test
     void theHighestPermittedVoltageItselfPasses() {
-        double volts = loadV(charging());
-        assertEquals(List.of(), overvolt(volts));
-        assertEquals(1, overvolt(volts - 1e-6).size());
+        assertEquals(List.of(), overvolt(14.4));
+        assertEquals(14.4, overvolt(14.399).get(0).is().value(), 1e-9);
+        assertTrue(loadV(charging()) < 14.3);
+    }
+
+    @Test
+    void aLoadBehindAnOpenContactDoesNotSeeTheChargingVoltage() {
+        PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100)
+                .alternator("G2", 14.4, 90).handSwitch("S1", false).load("E1", "current", 2, 12).set("E1#load", "maxV", 14.0)
+                .cable("W1", 16, 1, "G2.B+", "G1.30").cable("W2", 16, 1, "G2.B-", "G1.31").cable("W3", 2.5, 1, "G1.30", "S1.1")
+                .cable("W4", 2.5, 1, "S1.2", "E1.L+").cable("W5", 2.5, 1, "E1.L-", "G1.31")
+                .state("driving", c -> c.engine(2000));
+        assertEquals(List.of(), CheckFixture.findings(new LoadOvervoltRule(), fixture));
+        assertEquals(1, CheckFixture.findings(new LoadOvervoltRule(), fixture.set("S1#contact", "restClosed", true)).size());
     }
 
     @Test
