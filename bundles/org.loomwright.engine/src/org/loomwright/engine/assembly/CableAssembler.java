@@ -2,6 +2,7 @@
 package org.loomwright.engine.assembly;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -181,6 +182,9 @@ final class CableAssembler {
     }
 
     private List<String> ducts(Cable cable, List<Integer> path) {
+        if (cable.getDucts().isEmpty()) {
+            return Collections.nCopies(path.size(), "");
+        }
         List<String> ducts = new ArrayList<>();
         for (int run : path) {
             String found = "";

@@ -6,7 +6,10 @@ import org.eclipse.emf.ecore.InternalEObject;
 import org.loomwright.model.parts.Named;
 import org.loomwright.model.vehicle.Terminal;
 
-/** Ids of model objects: the names on the way from the root, as in files and markers. */
+/**
+ * Ids of model objects: the names on the way from the root, as in files and markers. The same as the fragments of the files
+ * wherever names are unique, found without looking at other objects.
+ */
 final class ModelIds {
     /** Id of a root. */
     static final String ROOT = "/";

@@ -228,7 +228,9 @@ public record Plan(String vehicle, String arrangement, Practice practice, List<D
     }
 
     /**
-     * A load.
+     * A load. The figure that the law keeps constant is always there, worked out where the part states another one;
+     * efficiency and form factor are 1, no-load power and standby current 0 where the part states none, the other
+     * figures NaN.
      *
      * @param law {@code power}, {@code current} or {@code resistance}
      * @param watts power at refV, W (law power, or resistance stated by power), else NaN; amps and ohms likewise

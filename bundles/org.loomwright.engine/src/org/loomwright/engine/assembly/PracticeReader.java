@@ -54,7 +54,8 @@ final class PracticeReader {
             reader.choices.put(name,
                     new Practice.Choice(name, vehicle.getReturnPolicy().getLiteral(), "set on vehicle " + vehicle.getName()));
         }
-        return new Practice(chain.isEmpty() ? common.name() : chain.get(0).getName(), reader.limits, reader.choices, reader.rules);
+        String name = chain.isEmpty() ? common.name() : chain.get(0).getName();
+        return new Practice(name, reader.limits, reader.choices, reader.rules);
     }
 
     private List<org.loomwright.model.practice.Practice> chain(org.loomwright.model.practice.Practice adopted) {
@@ -76,7 +77,7 @@ final class PracticeReader {
             put(practice.getName(), limit);
         }
         for (Choice choice : practice.getChoices()) {
-            if (choice.getValue() != null) {
+            if (choice.getName() != null && choice.getValue() != null) {
                 choices.put(choice.getName(), new Practice.Choice(choice.getName(), choice.getValue(),
                         source(practice.getName(), choice.getSource())));
             }
@@ -85,13 +86,16 @@ final class PracticeReader {
             Severity severity = setting.isSetSeverity()
                     ? Severity.valueOf(setting.getSeverity().getLiteral().toUpperCase(java.util.Locale.ROOT))
                     : null;
+            if (setting.getRule() == null) {
+                continue;
+            }
             rules.put(setting.getRule(), new Practice.RuleSetting(setting.getRule(),
                     !Boolean.FALSE.equals(setting.getEnabled()), severity, setting.getReason()));
         }
     }
 
     private void put(String practice, Limit limit) {
-        if (limit.getValue() == null) {
+        if (limit.getName() == null || limit.getValue() == null) {
             return;
         }
         Practice.Limit base = limits.get(limit.getName());

@@ -58,7 +58,7 @@ final class StructureAssembler {
 
     /** The zone with the higher highest ambient; a zone goes before none, the first before an equal one. */
     int hotter(int zoneA, int zoneB) {
-        if (zoneA < 0 || zoneB < 0) {
+        if (zoneA == zoneB || zoneA < 0 || zoneB < 0) {
             return StrictMath.max(zoneA, zoneB);
         }
         double a = zones.get(zoneA).ambientMaxC();

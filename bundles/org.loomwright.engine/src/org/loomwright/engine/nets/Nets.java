@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * Which terminals can come to be one conductive net, whatever the case: over conductors, joints, shunts, contacts (open or
- * closed), protectors and diodes, but not through cells, loads, coils, regulated sources or converters. Structure bodies and bonds join
- * the net of the returns.
+ * closed), protectors and diodes, but not through cells, loads, coils, regulated sources or converters. Structure bodies and
+ * bonds join the net of the returns. The arrays must not be changed.
  *
  * @param netOf      net of each terminal of the plan
  * @param bodyNet    net of each structure body

@@ -128,6 +128,16 @@ class PracticeReaderTest {
     }
 
     @Test
+    void whatHasNoNameOrNoValueIsPassedOver() {
+        limit(workshop, null, "1", "mm", "own");
+        limit(workshop, "length.tail", null, "mm", "own");
+        rule(workshop, null, false, null);
+        workshop.getChoices().add(PracticeFactory.eINSTANCE.createChoice());
+        assertEquals(150, read(workshop).value("length.tail"));
+        assertEquals(2, read(workshop).limits().size());
+    }
+
+    @Test
     void whatNoPracticeGivesIsAnError() {
         assertThrows(org.loomwright.engine.assembly.Practice.MissingLimitException.class, () -> read(workshop).value("no.such"));
     }
