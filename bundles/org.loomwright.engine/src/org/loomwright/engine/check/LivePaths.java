@@ -33,7 +33,7 @@ public final class LivePaths {
         plus = new boolean[parts];
         minus = new boolean[parts];
         for (Item item : index.network().items()) {
-            if (item instanceof Network.Emf || item instanceof Network.Regulator) {
+            if (item instanceof Network.Emf || item instanceof Network.Regulator source && source.limitA() > 0) {
                 int[] ends = NetworkIndex.nodes(item);
                 plus[part[ends[0]]] = true;
                 minus[part[ends[1]]] = true;

@@ -9,6 +9,9 @@ final class StructureRules {
     }
 
     static List<Rule> all() {
-        return List.of();
+        return List.of(new IncompleteRule(), new DeviceInReturnRule(), new WayLimitRule(), new ContactDutyRule(),
+                new TerminalFitRule(), new PinLoadRule(), new WrongNetRule(), new HalfTapRule(), new NoSupplyRule(),
+                new IsolatorEffectRule(), new ReturnPolicyRule(), new BodyUnbondedRule(), new ShuntBypassRule(),
+                new BatteryMixRule(), new BatteryLimitRule(), new LinkCurrentRule(), new CutoutSenseRule(), new ZoneFitRule());
     }
 }

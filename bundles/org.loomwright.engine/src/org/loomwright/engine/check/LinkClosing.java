@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.engine.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.eclipse.emf.common.util.BasicMonitor;
+import org.loomwright.engine.assembly.CaseNetwork;
+import org.loomwright.engine.assembly.NetworkBuilder;
+import org.loomwright.engine.assembly.NetworkOptions;
+import org.loomwright.engine.assembly.Plan;
+import org.loomwright.engine.cases.SolvedCase;
+import org.loomwright.engine.flow.FlowOptions;
+import org.loomwright.engine.flow.FlowSolver;
+import org.loomwright.engine.flow.Network;
+import org.loomwright.engine.flow.OperatingPoint;
+
+/**
+ * A split-charge link just closed between batteries of different charge: one side full, the other as low as any case has it or the practice's
+ * {@code state.rest-charge}, with the smallest resistances of batteries, joints and conductors, so that the current is the largest. The network
+ * of a case is solved anew for it.
+ */
+final class LinkClosing {
+    private final CheckContext context;
+    private final Wiring wiring;
+
+    LinkClosing(CheckContext context) {
+        this.context = context;
+        wiring = Wiring.of(context.plan());
+    }
+
+    /** The link (contacts of one device, indexes in elements) closed in a case, the side of {@code fuller} full; null when nothing comes of it. */
+    SolvedCase.Solved solve(SolvedCase solved, List<Integer> contacts, int fuller, int emptier) {
+        Set<Integer> full = cells(fuller);
+        Set<Integer> low = cells(emptier);
+        low.removeAll(full);
+        if (full.isEmpty() || low.isEmpty()) {
+            return null;
+        }
+        Plan.Case state = charged(solved.state(), full, low);
+        CaseNetwork at = NetworkBuilder.build(context.plan(), state, NetworkOptions.running(solved.ratings()));
+        List<Network.Item> items = new ArrayList<>(at.network().items());
+        for (int e : contacts) {
+            int item = at.elementItem()[e];
+            if (item >= 0 && items.get(item) instanceof Network.Switch s) {
+                items.set(item, new Network.Switch(s.id(), s.a(), s.b(), s.ohm(), new Network.Fixed(true)));
+            }
+        }
+        OperatingPoint point = FlowSolver.solve(new Network(at.network().nodeIds(), at.network().reference(), items),
+                FlowOptions.standard(), new BasicMonitor());
+        return point.status() == OperatingPoint.Status.SOLVED ? new SolvedCase.Solved(at, point) : null;
+    }
+
+    /** Lowest charge of a battery over the cases, or the practice's. */
+    double lowest(int cell) {
+        double charge = context.practice().value("state.rest-charge");
+        for (SolvedCase solved : context.cases()) {
+            for (Plan.CellState state : solved.state().cells()) {
+                charge = state.cell() == cell ? StrictMath.min(charge, state.charge()) : charge;
+            }
+        }
+        return charge;
+    }
+
+    /** Batteries at a terminal of the link, those in series below them included. */
+    private Set<Integer> cells(int terminal) {
+        Set<Integer> found = new TreeSet<>();
+        Set<Integer> starts = new TreeSet<>(Set.of(terminal));
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (int start : List.copyOf(starts)) {
+                Set<Integer> side = wiring.reach(start, step -> step.via() != Wiring.Via.STRUCTURE && !links(step));
+                for (int e = 0; e < context.plan().elements().size(); e++) {
+                    if (context.plan().elements().get(e) instanceof Plan.Cell cell && side.contains(cell.a()) && found.add(e)) {
+                        more |= starts.add(cell.b());
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    private boolean links(Wiring.Step step) {
+        return step.via() == Wiring.Via.ELEMENT && "splitCharge".equals(context.plan().devices()
+                .get(context.plan().elements().get(step.index()).device()).kind());
+    }
+
+    private Plan.Case charged(Plan.Case c, Set<Integer> full, Set<Integer> low) {
+        List<Plan.CellState> cells = new ArrayList<>();
+        for (Plan.CellState state : c.cells()) {
+            double charge = full.contains(state.cell()) ? context.practice().value("state.full-charge")
+                    : low.contains(state.cell()) ? lowest(state.cell()) : state.charge();
+            cells.add(new Plan.CellState(state.cell(), charge, state.temperatureC(), state.age()));
+        }
+        return new Plan.Case(c.id(), c.name(), c.kind(), c.byEngine(), c.ignition(), c.engineRunning(), c.engineRpm(), c.shore(),
+                c.sun(), c.outsideC(), c.ambientC(), cells, c.contacts(), c.demands(), true);
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.engine.check;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedSet;
+import org.loomwright.engine.assembly.Plan;
+
+/** Where the returns of loads lead: to the minus of a source by conductors alone, or into the structure. */
+final class ReturnWays {
+    private final Plan plan;
+    private final Wiring wiring;
+    private final Set<Integer> sourceMinus = new HashSet<>();
+
+    ReturnWays(Plan plan) {
+        this.plan = plan;
+        wiring = Wiring.of(plan);
+        for (Plan.Element element : plan.elements()) {
+            if (element instanceof Plan.Cell cell) {
+                sourceMinus.add(cell.b());
+            } else if (element instanceof Plan.Converter converter && converter.isolated()) {
+                sourceMinus.add(converter.outB());
+            } else if (element instanceof Plan.Regulated source
+                    && !"case".equals(plan.terminals().get(source.b()).role())) {
+                sourceMinus.add(source.b());
+            }
+        }
+    }
+
+    /** Terminal at which a load, coil or converter gives its current back, -1 for other elements. */
+    static int returnTerminal(Plan.Element element) {
+        return element instanceof Plan.Demand demand ? demand.b()
+                : element instanceof Plan.Coil coil ? coil.b()
+                : element instanceof Plan.Converter converter ? converter.inB() : -1;
+    }
+
+    /**
+     * Earth points through which a return leads into the structure; empty when conductors alone lead to the minus of a source, then the
+     * current takes those, and when the return leads nowhere.
+     */
+    List<Integer> earthPoints(int returnTerminal) {
+        SortedSet<Integer> reached = wiring.reach(returnTerminal, step -> step.via() != Wiring.Via.STRUCTURE);
+        List<Integer> points = new ArrayList<>();
+        for (int node : reached) {
+            if (sourceMinus.contains(node)) {
+                return List.of();
+            }
+            if (plan.terminals().get(node).device() < 0) {
+                points.add(node);
+            }
+        }
+        return points;
+    }
+
+    /** The wiring that was searched. */
+    Wiring wiring() {
+        return wiring;
+    }
+}
