@@ -39,13 +39,13 @@ final class ContactDutyRule implements Rule {
         List<Finding> findings = new ArrayList<>();
         Wiring wiring = Wiring.of(context.plan());
         DomainVolts volts = new DomainVolts(context);
+        BatteryLinks links = BatteryLinks.of(context.plan());
         for (int e = 0; e < context.plan().elements().size(); e++) {
             Plan.Element element = context.plan().elements().get(e);
             if (element instanceof Plan.Contact contact) {
                 voltage(context, e, contact, volts, findings);
             }
-            boolean link = "splitCharge".equals(context.plan().devices().get(element.device()).kind());
-            if (Wiring.ends(element) == null || element instanceof Plan.Protector || link) {
+            if (Wiring.ends(element) == null || element instanceof Plan.Protector || links.contains(e)) {
                 continue;
             }
             FedThrough fed = element instanceof Plan.Contact ? FedThrough.of(context, wiring, e) : null;

@@ -23,17 +23,17 @@ import org.loomwright.engine.flow.OperatingPoint;
  */
 final class LinkClosing {
     private final CheckContext context;
-    private final Wiring wiring;
+    private final BatteryLinks links;
 
-    LinkClosing(CheckContext context) {
+    LinkClosing(CheckContext context, BatteryLinks links) {
         this.context = context;
-        wiring = Wiring.of(context.plan());
+        this.links = links;
     }
 
     /** The link (contacts of one device, indexes in elements) closed in a case, the side of {@code fuller} full; null when nothing comes of it. */
     SolvedCase.Solved solve(SolvedCase solved, List<Integer> contacts, int fuller, int emptier) {
-        Set<Integer> full = cells(fuller);
-        Set<Integer> low = cells(emptier);
+        Set<Integer> full = new TreeSet<>(links.cells(fuller));
+        Set<Integer> low = new TreeSet<>(links.cells(emptier));
         low.removeAll(full);
         if (full.isEmpty() || low.isEmpty()) {
             return null;
@@ -61,30 +61,6 @@ final class LinkClosing {
             }
         }
         return charge;
-    }
-
-    /** Batteries at a terminal of the link, those in series below them included. */
-    private Set<Integer> cells(int terminal) {
-        Set<Integer> found = new TreeSet<>();
-        Set<Integer> starts = new TreeSet<>(Set.of(terminal));
-        boolean more = true;
-        while (more) {
-            more = false;
-            for (int start : List.copyOf(starts)) {
-                Set<Integer> side = wiring.reach(start, step -> step.via() != Wiring.Via.STRUCTURE && !links(step));
-                for (int e = 0; e < context.plan().elements().size(); e++) {
-                    if (context.plan().elements().get(e) instanceof Plan.Cell cell && side.contains(cell.a()) && found.add(e)) {
-                        more |= starts.add(cell.b());
-                    }
-                }
-            }
-        }
-        return found;
-    }
-
-    private boolean links(Wiring.Step step) {
-        return step.via() == Wiring.Via.ELEMENT && "splitCharge".equals(context.plan().devices()
-                .get(context.plan().elements().get(step.index()).device()).kind());
     }
 
     private Plan.Case charged(Plan.Case c, Set<Integer> full, Set<Integer> low) {

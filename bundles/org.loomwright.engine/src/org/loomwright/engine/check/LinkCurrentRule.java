@@ -3,8 +3,6 @@ package org.loomwright.engine.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.result.Derivation;
@@ -39,32 +37,21 @@ final class LinkCurrentRule implements Rule {
     @Override
     public List<Finding> check(CheckContext context) {
         List<Finding> findings = new ArrayList<>();
-        LinkClosing closing = new LinkClosing(context);
-        links(context.plan()).forEach((device, elements) -> {
+        BatteryLinks links = BatteryLinks.of(context.plan());
+        LinkClosing closing = new LinkClosing(context, links);
+        links.byDevice().forEach((device, elements) -> {
             for (SolvedCase solved : context.settled()) {
                 for (int e : elements) {
                     carried(context, solved, e, findings);
                 }
                 if ("cranking".equals(solved.state().kind())) {
-                    fuses(context, solved.running(), solved.state().name(), device, elements, true, findings);
+                    fuses(context, solved.running(), solved.state().name(), elements, true, findings);
                 }
             }
-            closed(context, closing, device, elements.stream()
+            closed(context, closing, elements.stream()
                     .filter(e -> context.plan().elements().get(e) instanceof Plan.Contact).toList(), findings);
         });
         return findings;
-    }
-
-    private static Map<Integer, List<Integer>> links(Plan plan) {
-        Map<Integer, List<Integer>> found = new TreeMap<>();
-        for (int e = 0; e < plan.elements().size(); e++) {
-            Plan.Element element = plan.elements().get(e);
-            if ((element instanceof Plan.Contact || element instanceof Plan.Diode)
-                    && "splitCharge".equals(plan.devices().get(element.device()).kind())) {
-                found.computeIfAbsent(element.device(), device -> new ArrayList<>()).add(e);
-            }
-        }
-        return found;
     }
 
     private void carried(CheckContext context, SolvedCase solved, int e, List<Finding> findings) {
@@ -91,7 +78,7 @@ final class LinkCurrentRule implements Rule {
                 .mend(Mend.inWords("Use a link made for at least " + is + ", or charge over a converter with a limit of its own."));
     }
 
-    private void closed(CheckContext context, LinkClosing closing, int device, List<Integer> contacts, List<Finding> findings) {
+    private void closed(CheckContext context, LinkClosing closing, List<Integer> contacts, List<Finding> findings) {
         SolvedCase at = chargingCase(context);
         if (contacts.isEmpty() || at == null) {
             return;
@@ -122,7 +109,7 @@ final class LinkCurrentRule implements Rule {
                                     "least of the cases and state.rest-charge")),
                             "Kirchhoff's laws; smallest resistances of batteries, joints and conductors")).build());
         }
-        fuses(context, worst, at.state().name(), device, contacts, false, findings);
+        fuses(context, worst, at.state().name(), contacts, false, findings);
     }
 
     private static double lowest(CheckContext context, LinkClosing closing) {
@@ -150,7 +137,7 @@ final class LinkCurrentRule implements Rule {
     }
 
     /** Protective devices in the line of the link: those that carry its current. */
-    private void fuses(CheckContext context, SolvedCase.Solved solved, String caseName, int device, List<Integer> elements,
+    private void fuses(CheckContext context, SolvedCase.Solved solved, String caseName, List<Integer> elements,
             boolean cranking, List<Finding> findings) {
         double amps = StrictMath.abs(elements.stream().mapToDouble(solved::elementA).sum());
         double seconds = cranking ? context.practice().value("state.crank-time") : Double.POSITIVE_INFINITY;
@@ -158,17 +145,20 @@ final class LinkCurrentRule implements Rule {
             if (context.plan().elements().get(e) instanceof Plan.Protector protector && amps > 0
                     && StrictMath.abs(StrictMath.abs(solved.elementA(e)) - amps) <= SAME * amps
                     && Beyond.above(amps, protector.ratingA()) && FuseOpening.mayOpen(protector, amps, seconds)) {
-                String id = context.names().element(e);
+                String fuse = context.names().element(e);
+                String link = context.names().element(elements.get(0));
                 Quantity is = Quantity.of(amps, "A");
                 Quantity wanted = Quantity.of(protector.ratingA(), "A");
-                String link = context.plan().devices().get(device).id();
-                findings.add(Finding.of(slug(), Severity.WARNING, id, "The " + wanted + " " + protector.kind() + " "
-                        + context.names().shown(id) + " carries " + is + (cranking ? " while cranking" : " when link "
-                        + context.names().shown(link) + " closes") + " and may open")
+                findings.add(Finding.of(slug(), Severity.WARNING, link, "Link " + context.names().shown(link) + " carries " + is
+                        + (cranking ? " while cranking" : " when it closes") + ", the " + protector.kind() + " "
+                        + context.names().shown(fuse) + " in its line is for " + wanted)
                         .inCase(caseName).figures(is, wanted)
-                        .because("The link then is dead without anyone noticing, and the second battery is charged no more.")
-                        .causedBy(link, cranking ? "lets the other battery help the starter" : "closes between a full and a low battery", is)
-                        .mend(Mend.inWords("Charge over a converter with a limit of its own, or use cable and fuse for at least " + is + "."))
+                        .because(cranking ? "The other battery helps the starter through the link."
+                                : "One battery is full, the other low, and only their resistances hold the current back.")
+                        .because("Once the " + protector.kind() + " has opened the second battery is charged no more, and nobody notices.")
+                        .causedBy(fuse, "may open at that current", wanted)
+                        .mend(Mend.inWords(cranking ? "Let the link open while starting, as by the charging voltage it senses."
+                                : "Charge over a converter with a limit of its own, or use cable and fuse for at least " + is + "."))
                         .build());
             }
         }
