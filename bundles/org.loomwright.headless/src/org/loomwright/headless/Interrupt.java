@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless;
 
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.emf.common.util.BasicMonitor;
@@ -12,7 +13,7 @@ public final class Interrupt {
     public static final int EXIT_CODE = 130;
     private static final long PATIENCE_SECONDS = 5;
     private final AtomicBoolean raised = new AtomicBoolean();
-    private final AtomicBoolean over = new AtomicBoolean();
+    private final CountDownLatch over = new CountDownLatch(1);
 
     /** An interrupt that nobody raises but the caller. */
     public Interrupt() {
@@ -21,24 +22,23 @@ public final class Interrupt {
     /** The interrupt of this process. */
     public static Interrupt ofProcess() {
         Interrupt interrupt = new Interrupt();
-        Thread main = Thread.currentThread();
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-            interrupt.raise();
-            try {
-                // The main thread writes only whole files; wait until it has seen the interrupt and closed them.
-                if (!interrupt.over.get()) {
-                    main.join(TimeUnit.SECONDS.toMillis(PATIENCE_SECONDS));
-                }
-            } catch (InterruptedException stop) {
-                Thread.currentThread().interrupt();
-            }
-        }, "interrupt"));
+        Runtime.getRuntime().addShutdownHook(new Thread(interrupt::raiseAndWait, "interrupt"));
         return interrupt;
+    }
+
+    /** Raises the interrupt and waits a little for the work to let go: only whole files are written, and left-overs removed. */
+    void raiseAndWait() {
+        raise();
+        try {
+            over.await(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** Tells that the work is done and the process may end at once. */
     public void workDone() {
-        over.set(true);
+        over.countDown();
     }
 
     /** Asks everything under way to stop. */

@@ -3,6 +3,7 @@ package org.loomwright.headless;
 
 import java.io.PrintWriter;
 import java.nio.file.NoSuchFileException;
+import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import org.loomwright.headless.check.CheckCommand;
 import org.loomwright.headless.list.BomCommand;
@@ -12,11 +13,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line: plain {@code main}, also called by the Equinox application. */
 @Command(name = "loomwright", mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Plans and checks the auxiliary electrical system of vehicles, 12 and 24 V DC.",
-        footer = {"", "Exit codes: 0 nothing at or above the threshold, 1 findings, 2 bad input or usage, 3 fault of the program."},
+        footer = {"", "Exit codes: 0 nothing at or above the threshold, 1 findings, 2 bad input or usage, "
+                + "3 fault of the program, 130 interrupted."},
         synopsisSubcommandLabel = "COMMAND", usageHelpAutoWidth = true)
 public final class Loomwright implements Runnable {
     @Spec
@@ -52,25 +55,45 @@ public final class Loomwright implements Runnable {
         line.setErr(console.err());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(
                 console.outStyled() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
-        line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((problem, rest) -> wrongUsage(problem, console.err()));
         line.setExecutionExceptionHandler((problem, command, parsed) -> failed(problem, console.err()));
-        int code = line.execute(args);
-        console.flush();
-        return code;
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError tooLarge) {
+            console.err().println("loomwright: not enough memory for these files; give Java more, for example with "
+                    + "LOOMWRIGHT_JAVA_OPTS=-Xmx4g");
+            return ExitCode.INTERNAL_FAULT.code();
+        } catch (Error fault) {
+            return fault(fault, console.err());
+        } finally {
+            console.flush();
+        }
     }
 
     /** Without a command the help is shown, and the call counts as wrong usage. */
     @Override
     public void run() {
+        spec.commandLine().usage(spec.commandLine().getErr());
+        spec.commandLine().getErr().println();
         throw new ParameterException(spec.commandLine(), "no command given");
     }
 
     private static int wrongUsage(ParameterException problem, PrintWriter err) {
         CommandLine command = problem.getCommandLine();
-        err.println("loomwright: " + problem.getMessage());
+        err.println("loomwright: " + words(problem));
         err.println("Try 'loomwright" + (command.getParent() == null ? "" : " " + command.getCommandName()) + " --help'.");
         return ExitCode.BAD_INPUT.code();
+    }
+
+    private static String words(ParameterException problem) {
+        if (problem instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
+            String first = unmatched.getUnmatched().get(0);
+            CommandLine command = problem.getCommandLine();
+            return command.getParent() == null ? "there is no command " + first + "; there are "
+                    + String.join(", ", command.getSubcommands().keySet()) : "'" + first + "' is one argument too many";
+        }
+        String message = problem.getMessage();
+        return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
     }
 
     private static int failed(Exception problem, PrintWriter err) {
@@ -86,6 +109,10 @@ public final class Loomwright implements Runnable {
             err.println("loomwright: no such file or folder: " + missing.getFile());
             return ExitCode.BAD_INPUT.code();
         }
+        return fault(problem, err);
+    }
+
+    private static int fault(Throwable problem, PrintWriter err) {
         err.println("loomwright: a fault of the program, not of your files. Please report it with the lines below.");
         problem.printStackTrace(err);
         return ExitCode.INTERNAL_FAULT.code();

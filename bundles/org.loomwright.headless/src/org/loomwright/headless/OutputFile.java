@@ -3,6 +3,7 @@ package org.loomwright.headless;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,32 +27,54 @@ public final class OutputFile {
     }
 
     /**
+     * Checks before the work begins that the file has a place.
+     *
+     * @throws BadInputException when the folder is missing or cannot be written, or the file is a folder
+     */
+    public void checkPlace() {
+        Path folder = folder();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw refused("there is no folder " + (folder == null ? target : folder));
+        }
+        if (Files.isDirectory(target)) {
+            throw refused("it is a folder");
+        }
+        if (!Files.isWritable(folder)) {
+            throw refused("no permission to write in " + folder);
+        }
+    }
+
+    /**
      * Writes the file.
      *
      * @throws BadInputException when the folder is missing or cannot be written
      */
     public void write(Content content) {
-        Path folder = target.toAbsolutePath().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw new BadInputException("cannot write " + target + ": no such folder");
-        }
-        if (Files.isDirectory(target)) {
-            throw new BadInputException("cannot write " + target + ": it is a folder");
-        }
-        Path temporary = null;
+        checkPlace();
+        // not createTempFile: that would leave the result readable by its owner only
+        Path temporary = folder().resolve("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            // not createTempFile: that would leave the result readable by its owner only
-            temporary = folder.resolve("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+            Files.deleteIfExists(temporary);
             try (OutputStream out = Files.newOutputStream(temporary, StandardOpenOption.CREATE_NEW,
                     StandardOpenOption.WRITE)) {
                 content.writeTo(out);
             }
             move(temporary);
+        } catch (AccessDeniedException problem) {
+            throw refused("no permission");
         } catch (IOException problem) {
-            throw new BadInputException("cannot write " + target + ": " + problem.getMessage());
+            throw refused(problem.getMessage());
         } finally {
             discard(temporary);
         }
+    }
+
+    private Path folder() {
+        return target.toAbsolutePath().getParent();
+    }
+
+    private BadInputException refused(String why) {
+        return new BadInputException("cannot write " + target + ": " + why);
     }
 
     private void move(Path temporary) throws IOException {
@@ -63,12 +86,10 @@ public final class OutputFile {
     }
 
     private static void discard(Path temporary) {
-        if (temporary != null) {
-            try {
-                Files.deleteIfExists(temporary);
-            } catch (IOException leftBehind) {
-                temporary.toFile().deleteOnExit();
-            }
+        try {
+            Files.deleteIfExists(temporary);
+        } catch (IOException leftBehind) {
+            temporary.toFile().deleteOnExit();
         }
     }
 }

@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import org.loomwright.engine.result.Severity;
 import org.loomwright.headless.BadInputException;
 import org.loomwright.headless.Console;
+import org.loomwright.headless.EnumWord;
 import org.loomwright.headless.ExitCode;
 import org.loomwright.headless.Interrupt;
 import org.loomwright.headless.OutputFile;
@@ -39,6 +40,18 @@ public final class CheckCommand implements Callable<Integer> {
     /** Forms of the report. */
     enum Format { TEXT, JSON }
 
+    private static final class FormatWord extends EnumWord<Format> {
+        FormatWord() {
+            super(Format.class);
+        }
+    }
+
+    private static final class SeverityWord extends EnumWord<Severity> {
+        SeverityWord() {
+            super(Severity.class);
+        }
+    }
+
     @Parameters(arity = "1..*", paramLabel = "FILE-or-FOLDER", description = "Vehicle files, or folders with vehicle files.")
     private List<Path> paths;
 
@@ -52,12 +65,12 @@ public final class CheckCommand implements Callable<Integer> {
     @Option(names = {"-p", "--practice"}, paramLabel = "FILE", description = "Practice to follow instead of the vehicles' own.")
     private Path practiceFile;
 
-    @Option(names = {"-s", "--severity"}, paramLabel = "SEVERITY", defaultValue = "warning",
+    @Option(names = {"-s", "--severity"}, paramLabel = "SEVERITY", defaultValue = "warning", converter = SeverityWord.class,
             description = "Least severity that is reported and counts for the exit code: error, warning or note. "
                     + "Default: ${DEFAULT-VALUE}.")
     private Severity threshold;
 
-    @Option(names = {"-f", "--format"}, paramLabel = "FORM", defaultValue = "text",
+    @Option(names = {"-f", "--format"}, paramLabel = "FORM", defaultValue = "text", converter = FormatWord.class,
             description = "text or json. Default: ${DEFAULT-VALUE}.")
     private Format format;
 
@@ -79,6 +92,9 @@ public final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (output != null) {
+            new OutputFile(output).checkPlace();
+        }
         List<ReadFault> faults = new ArrayList<>();
         List<CheckedVehicle> checked = checkAll(faults);
         for (ReadFault fault : faults) {
@@ -86,11 +102,12 @@ public final class CheckCommand implements Callable<Integer> {
         }
         if (!faults.isEmpty()) {
             console.err().println("loomwright: " + faults.size() + (faults.size() == 1 ? " fault" : " faults")
-                    + " in the files; vehicles with faults were not analysed");
+                    + " in the files; "
+                    + (checked.isEmpty() ? "nothing was analysed" : "vehicles that use them were not analysed"));
         }
-        String element = explain == null ? null : explained(checked);
+        checkExplained(checked);
         if (!checked.isEmpty() || format == Format.JSON) {
-            report(checked, faults, element);
+            report(checked, faults);
         }
         boolean findings = checked.stream().anyMatch(each -> !each.standing(threshold).isEmpty());
         ExitCode code = faults.isEmpty() ? ExitCode.CLEAN : ExitCode.BAD_INPUT;
@@ -105,8 +122,8 @@ public final class CheckCommand implements Callable<Integer> {
         if (!faults.isEmpty()) {
             return checked;
         }
-        VehicleCheck check = new VehicleCheck(practice, cases, interrupt.monitor());
-        try (Progress progress = new Progress(console, files.size())) {
+        try (Progress progress = new Progress(console, interrupt, files.size())) {
+            VehicleCheck check = new VehicleCheck(practice, cases, progress);
             for (Path file : files) {
                 progress.at(file.toString());
                 VehicleReader.Read read = reader.vehicle(file);
@@ -121,45 +138,39 @@ public final class CheckCommand implements Callable<Integer> {
         return checked;
     }
 
-    private String explained(List<CheckedVehicle> checked) {
-        for (CheckedVehicle each : checked) {
-            String id = ElementIds.of(each.plan()).find(explain);
-            if (id != null) {
-                return id;
-            }
+    private void checkExplained(List<CheckedVehicle> checked) {
+        if (explain != null && !checked.isEmpty() && checked.stream().allMatch(each -> each.element(explain) == null)) {
+            throw new BadInputException("no element " + explain + " in " + String.join(", ", checked.stream()
+                    .map(each -> (each.plan().vehicle() + " " + each.plan().arrangement()).strip()).toList())
+                    + ElementIds.hint(checked, explain));
         }
-        if (checked.isEmpty()) {
-            return null;
-        }
-        throw new BadInputException("no element " + explain + " in "
-                + String.join(", ", checked.stream().map(each -> each.plan().vehicle() + " " + each.plan().arrangement()).toList())
-                + ElementIds.hint(checked, explain));
     }
 
-    private void report(List<CheckedVehicle> checked, List<ReadFault> faults, String element) {
+    private void report(List<CheckedVehicle> checked, List<ReadFault> faults) {
         if (output == null) {
-            write(console.out(), new Style(console.outStyled()), checked, faults, element);
+            write(console.out(), new Style(console.outStyled()), checked, faults);
         } else {
             new OutputFile(output).write(out -> {
                 Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
                 PrintWriter printer = new PrintWriter(writer);
-                write(printer, new Style(false), checked, faults, element);
+                write(printer, new Style(false), checked, faults);
                 printer.flush();
             });
         }
     }
 
-    private void write(PrintWriter out, Style style, List<CheckedVehicle> checked, List<ReadFault> faults, String element) {
+    private void write(PrintWriter out, Style style, List<CheckedVehicle> checked, List<ReadFault> faults) {
         if (format == Format.JSON) {
             try {
-                new CheckJson(out).write(checked, threshold, faults, element);
+                new CheckJson(out).write(checked, threshold, faults, explain);
                 out.println();
             } catch (IOException problem) {
                 throw new UncheckedIOException(problem);
             }
-        } else if (element != null) {
+        } else if (explain != null) {
             ExplainText text = new ExplainText(out, style, !cases.isEmpty());
-            checked.forEach(each -> text.write(each, each.result().explainer().explain(element)));
+            checked.stream().filter(each -> each.element(explain) != null)
+                    .forEach(each -> text.write(each, each.element(explain)));
         } else {
             CheckText text = new CheckText(out, style, threshold);
             checked.forEach(text::write);

@@ -35,7 +35,7 @@ public final class CheckJson {
      * @param checked   vehicles checked
      * @param threshold findings below it are left out
      * @param faults    what was wrong with the files
-     * @param explain   element whose derivations are added, or null
+     * @param explain   element whose derivations are added, as a person wrote it, or null
      */
     public void write(List<CheckedVehicle> checked, Severity threshold, List<ReadFault> faults, String explain)
             throws IOException {
@@ -89,9 +89,10 @@ public final class CheckJson {
             verdict(verdict);
         }
         json.writeEndArray();
-        if (explain != null) {
+        String element = explain == null ? null : checked.element(explain);
+        if (element != null) {
             json.writeArrayFieldStart("explained");
-            for (StudyResult.ElementFigures figures : checked.result().explainer().explain(explain)) {
+            for (StudyResult.ElementFigures figures : checked.result().explainer().explain(element)) {
                 figures(figures);
             }
             json.writeEndArray();

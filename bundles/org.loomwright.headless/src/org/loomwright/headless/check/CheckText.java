@@ -43,13 +43,12 @@ public final class CheckText {
         for (Finding finding : standing) {
             finding(finding, checked.designations(), labels);
         }
-        List<Finding> accepted = checked.accepted(threshold);
-        for (Finding finding : accepted) {
-            finding(finding, checked.designations(), labels);
-        }
         if (standing.isEmpty()) {
             out.println();
             out.println("  Nothing found at or above severity " + threshold.slug() + ".");
+        }
+        for (Finding finding : checked.accepted(threshold)) {
+            finding(finding, checked.designations(), labels);
         }
         loads(checked, labels);
         out.println();
@@ -122,7 +121,7 @@ public final class CheckText {
         for (LoadVerdict verdict : checked.result().verdicts()) {
             rows.add(Arrays.asList(checked.designations().shown(verdict.load()),
                     labels.getOrDefault(verdict.load(), ""), verdict.caseName() == null ? "" : verdict.caseName(),
-                    fixed(verdict.voltageV(), 2), fixed(verdict.currentA(), 1), fixed(verdict.dropV(), 2),
+                    fixed(verdict.voltageV(), 2), current(verdict.currentA()), fixed(verdict.dropV(), 2),
                     fixed(verdict.dropShare() * 100, 1), fixed(verdict.limit() * 100, 0), mostly(verdict)));
         }
         Table table = new Table("Loads", List.of(Column.text("load", "load"), Column.text("label", ""),
@@ -140,6 +139,11 @@ public final class CheckText {
         List<String> parts = verdict.shares().stream().limit(2)
                 .map(cause -> StrictMath.round(cause.share().value()) + " % " + cause.what().replaceFirst("^the ", "")).toList();
         return String.join(", ", parts);
+    }
+
+    /** Currents of small devices would be lost behind one decimal. */
+    private static BigDecimal current(double value) {
+        return fixed(value, StrictMath.abs(value) < 1 ? 2 : 1);
     }
 
     /** A number with fixed decimals; null, shown empty, for one that is not known. */

@@ -24,6 +24,11 @@ public record CheckedVehicle(String file, String label, boolean adopted, Plan pl
         return new Designations(plan.arrangement());
     }
 
+    /** Id of the element that a person wrote, see {@link ElementIds}; null when this vehicle has none of that name. */
+    public String element(String written) {
+        return ElementIds.of(plan).find(written);
+    }
+
     /** Findings that stand, as bad as the threshold or worse. */
     public List<Finding> standing(Severity threshold) {
         return result.findings().stream()

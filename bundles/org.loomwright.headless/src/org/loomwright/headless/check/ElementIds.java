@@ -1,16 +1,19 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.check;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.result.Designations;
 
 /** Finds the element a person means: by its id, by its name without the arrangement, or as shown with minus and colon. */
 final class ElementIds {
     private static final int HINTS = 5;
+    private static final int NEAR = 2;
     private final Set<String> ids = new LinkedHashSet<>();
     private final String arrangement;
 
@@ -43,12 +46,39 @@ final class ElementIds {
                 .findFirst().orElse(null);
     }
 
-    /** Ids that begin like what was written, for a message; empty when there are none. */
+    /** Elements that are called nearly so, for a message; empty when there are none. */
     static String hint(List<CheckedVehicle> checked, String written) {
-        String begin = written.substring(0, StrictMath.min(2, written.length()));
-        String near = checked.stream().flatMap(each -> of(each.plan()).ids.stream())
-                .filter(id -> id.substring(id.lastIndexOf('/') + 1).startsWith(begin)).distinct().limit(HINTS)
-                .collect(Collectors.joining(", "));
-        return near.isEmpty() ? "" : "; there are for example " + near;
+        String meant = written.startsWith("-") ? written.substring(1) : written;
+        Map<String, Integer> near = new LinkedHashMap<>();
+        for (CheckedVehicle each : checked) {
+            for (String id : of(each.plan()).ids) {
+                String shown = each.designations().shown(id);
+                String name = shown.startsWith("-") ? shown.substring(1) : shown;
+                int distance = distance(meant, name);
+                if (distance <= NEAR && distance < meant.length()) {
+                    near.putIfAbsent(shown, distance);
+                }
+            }
+        }
+        List<String> nearest = near.entrySet().stream().sorted(Map.Entry.comparingByValue()).limit(HINTS).map(Map.Entry::getKey)
+                .toList();
+        return nearest.isEmpty() ? "" : "; similar: " + String.join(", ", nearest);
+    }
+
+    /** Letters inserted, removed or exchanged to make one name of the other; large and small letters are the same. */
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        Arrays.setAll(row, j -> j);
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                boolean same = Character.toLowerCase(a.charAt(i - 1)) == Character.toLowerCase(b.charAt(j - 1));
+                int kept = diagonal + (same ? 0 : 1);
+                diagonal = row[j];
+                row[j] = StrictMath.min(kept, StrictMath.min(row[j], row[j - 1]) + 1);
+            }
+        }
+        return row[b.length()];
     }
 }

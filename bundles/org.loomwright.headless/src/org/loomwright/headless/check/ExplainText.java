@@ -3,7 +3,9 @@ package org.loomwright.headless.check;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.loomwright.engine.result.Derivation;
 import org.loomwright.engine.result.StudyResult.ElementFigures;
 import org.loomwright.headless.Style;
@@ -23,7 +25,7 @@ public final class ExplainText {
     /**
      * A report on {@code out}.
      *
-     * @param everyCase write all cases given; otherwise only the one with the largest last figure
+     * @param everyCase write all cases given; otherwise only the one with the largest last figure of each element
      */
     public ExplainText(PrintWriter out, Style style, boolean everyCase) {
         this.out = out;
@@ -31,24 +33,31 @@ public final class ExplainText {
         this.everyCase = everyCase;
     }
 
-    /** Writes the figures of one vehicle's element. */
-    public void write(CheckedVehicle checked, List<ElementFigures> explained) {
+    /** Writes the figures of one vehicle's element, given by its id. */
+    public void write(CheckedVehicle checked, String element) {
+        List<ElementFigures> explained = checked.result().explainer().explain(element);
         sources.clear();
-        out.println(style.strong(checked.plan().vehicle() + " " + checked.plan().arrangement()));
+        out.println(style.strong((checked.plan().vehicle() + " " + checked.plan().arrangement()).strip()));
+        if (explained.isEmpty()) {
+            out.println();
+            out.println("  No figures come with " + checked.designations().shown(element) + ".");
+        }
         List<ElementFigures> ofCases = explained.stream().filter(figures -> figures.caseName() != null).toList();
-        ElementFigures telling = everyCase ? null : mostTelling(ofCases);
+        Map<String, ElementFigures> telling = mostTelling(ofCases);
         for (ElementFigures figures : explained) {
-            if (figures.caseName() == null || everyCase || figures == telling) {
+            if (figures.caseName() == null || everyCase || figures == telling.get(figures.element())) {
                 out.println();
                 out.println("  " + style.strong(checked.designations().shown(figures.element()))
                         + (figures.caseName() == null ? "  in every case" : style.faint("  case " + figures.caseName())));
                 figures.derivations().forEach(this::write);
             }
         }
-        if (telling != null && ofCases.size() > 1) {
+        List<String> others = ofCases.stream().map(ElementFigures::caseName).distinct()
+                .filter(name -> telling.values().stream().noneMatch(shown -> shown.caseName().equals(name))).toList();
+        if (!everyCase && !others.isEmpty()) {
             out.println();
             WrappedText.write(out, "  ", "", "Shown is the case with the largest figures; --case NAME shows another of "
-                    + String.join(", ", ofCases.stream().map(ElementFigures::caseName).toList()) + ".");
+                    + String.join(", ", others) + ".");
         }
         out.println();
         for (int i = 0; i < sources.size(); i++) {
@@ -57,12 +66,10 @@ public final class ExplainText {
         out.println();
     }
 
-    private static ElementFigures mostTelling(List<ElementFigures> ofCases) {
-        ElementFigures most = null;
+    private static Map<String, ElementFigures> mostTelling(List<ElementFigures> ofCases) {
+        Map<String, ElementFigures> most = new HashMap<>();
         for (ElementFigures figures : ofCases) {
-            if (most == null || last(figures) > last(most)) {
-                most = figures;
-            }
+            most.merge(figures.element(), figures, (before, now) -> last(now) > last(before) ? now : before);
         }
         return most;
     }

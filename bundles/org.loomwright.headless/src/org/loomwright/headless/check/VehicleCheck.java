@@ -4,19 +4,16 @@ package org.loomwright.headless.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.eclipse.emf.common.util.Monitor;
 import org.loomwright.engine.assembly.AssemblyResult;
 import org.loomwright.engine.assembly.Assembly;
 import org.loomwright.engine.assembly.Catalogue;
 import org.loomwright.engine.assembly.Plan;
-import org.loomwright.engine.cases.CaseSolver;
-import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.check.Check;
-import org.loomwright.engine.check.CheckContext;
 import org.loomwright.engine.check.CheckOptions;
-import org.loomwright.engine.nets.NetFinder;
+import org.loomwright.engine.check.RuleCatalogue;
 import org.loomwright.engine.result.StudyResult;
 import org.loomwright.headless.BadInputException;
+import org.loomwright.headless.Progress;
 import org.loomwright.model.practice.Practice;
 import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Vehicle;
@@ -25,7 +22,7 @@ import org.loomwright.model.vehicle.Vehicle;
 public final class VehicleCheck {
     private final Practice practice;
     private final List<String> cases;
-    private final Monitor monitor;
+    private final Progress progress;
     private Catalogue catalogue = Catalogue.EMPTY;
 
     /**
@@ -33,12 +30,12 @@ public final class VehicleCheck {
      *
      * @param practice practice to follow instead of the vehicles' own, or null
      * @param cases    names of the cases to look at; empty for all
-     * @param monitor  cancel
+     * @param progress what is told of the work, and what stops it
      */
-    public VehicleCheck(Practice practice, List<String> cases, Monitor monitor) {
+    public VehicleCheck(Practice practice, List<String> cases, Progress progress) {
         this.practice = practice;
         this.cases = List.copyOf(cases);
-        this.monitor = monitor;
+        this.progress = progress;
     }
 
     /** Checks one arrangement of a vehicle; null for a vehicle without any. */
@@ -47,9 +44,10 @@ public final class VehicleCheck {
         catalogue = assembled.catalogue();
         Plan plan = assembled.plan();
         known(plan);
-        List<SolvedCase> solved = CaseSolver.solveAll(plan, monitor);
-        CheckContext context = new CheckContext(plan, solved, NetFinder.find(plan), assembled.problems());
-        StudyResult result = Check.over(context, new CheckOptions(Set.copyOf(cases)), monitor);
+        CheckOptions options = new CheckOptions(Set.copyOf(cases));
+        int solvedCases = (int) plan.cases().stream().filter(state -> options.wants(state.name())).count();
+        progress.doing(file, solvedCases + RuleCatalogue.standard().rules().size());
+        StudyResult result = Check.run(plan, assembled.problems(), options, progress.monitor());
         boolean adopted = arrangement != null && vehicle.getAdopted() == arrangement;
         return new CheckedVehicle(file, vehicle.getLabel() == null ? "" : vehicle.getLabel(), adopted, plan, result);
     }

@@ -5,9 +5,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.loomwright.headless.BadInputException;
 import org.loomwright.model.files.VehicleFiles;
 
@@ -22,17 +22,23 @@ public final class VehiclePaths {
      * @throws BadInputException when a path does not exist, cannot be read, or is a folder without vehicle files
      */
     public static List<Path> of(List<Path> named) {
-        Set<Path> files = new LinkedHashSet<>();
+        Map<Path, Path> files = new LinkedHashMap<>();
         for (Path path : named) {
             if (Files.isDirectory(path)) {
-                files.addAll(below(path));
+                below(path).forEach(file -> add(file, files));
             } else if (Files.exists(path)) {
-                files.add(path);
+                add(path, files);
             } else {
                 throw new BadInputException("no such file or folder: " + path);
             }
         }
-        return new ArrayList<>(files);
+        return new ArrayList<>(files.values());
+    }
+
+    /** One file may be named in several ways; it keeps the first one, without a leading dot. */
+    private static void add(Path file, Map<Path, Path> files) {
+        boolean dotted = file.getNameCount() > 1 && file.getName(0).toString().equals(".");
+        files.putIfAbsent(file.toAbsolutePath().normalize(), dotted ? file.subpath(1, file.getNameCount()) : file);
     }
 
     private static List<Path> below(Path folder) {

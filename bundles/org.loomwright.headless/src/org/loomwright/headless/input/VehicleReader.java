@@ -3,8 +3,11 @@ package org.loomwright.headless.input;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 import org.loomwright.engine.check.RuleCatalogue;
@@ -31,7 +34,7 @@ public final class VehicleReader {
     private final VehicleFiles files = new VehicleFiles();
     private final PracticeRules practiceRules =
             new PracticeRules(files.commonPractice(), Set.copyOf(RuleCatalogue.standard().slugs()));
-    private final Set<EObject> sharedChecked = new HashSet<>();
+    private final Map<EObject, List<ReadFault>> sharedFaults = new HashMap<>();
     private final Set<ReadFault> told = new HashSet<>();
 
     /**
@@ -53,8 +56,8 @@ public final class VehicleReader {
         List<ReadFault> faults = new ArrayList<>(read.faults());
         Vehicle vehicle = read.root();
         if (vehicle != null && faults.isEmpty()) {
-            faults.addAll(faultsOf(VehicleRules.check(vehicle)));
-            shared(vehicle, faults);
+            faults.addAll(faultsOf(VehicleRules.check(vehicle), file));
+            shared(vehicle, file, faults);
         }
         boolean usable = vehicle != null && faults.isEmpty();
         return new Read(file, usable ? vehicle : null, faults.stream().filter(told::add).toList());
@@ -65,41 +68,55 @@ public final class VehicleReader {
         ReadFile<Practice> read = files.openPractice(file);
         List<ReadFault> own = new ArrayList<>(read.faults());
         if (read.root() != null && own.isEmpty()) {
-            own.addAll(faultsOf(practiceRules.check(read.root())));
+            practice(read.root(), file, own);
         }
-        faults.addAll(own);
+        own.stream().filter(told::add).forEach(faults::add);
         return own.isEmpty() ? read.root() : null;
     }
 
-    private void shared(Vehicle vehicle, List<ReadFault> faults) {
-        for (PartsLibrary library : vehicle.getLibraries()) {
-            library(library, faults);
-        }
+    private void shared(Vehicle vehicle, Path file, List<ReadFault> faults) {
+        Set<PartsLibrary> seen = new HashSet<>();
+        vehicle.getLibraries().forEach(library -> library(library, file, seen, faults));
         for (Stock stock : vehicle.getStock()) {
-            if (sharedChecked.add(stock)) {
-                faults.addAll(faultsOf(PartsRules.check(stock)));
-            }
+            faults.addAll(sharedFaults.computeIfAbsent(stock, root -> faultsOf(PartsRules.check(stock), file)));
         }
-        for (Practice practice = vehicle.getPractice(); practice != null
-                && sharedChecked.add(practice); practice = practice.getBasedOn()) {
-            faults.addAll(faultsOf(practiceRules.check(practice)));
-        }
+        practice(vehicle.getPractice(), file, faults);
     }
 
-    private void library(PartsLibrary library, List<ReadFault> faults) {
-        if (sharedChecked.add(library)) {
-            faults.addAll(faultsOf(PartsRules.check(library)));
-            library.getUses().forEach(used -> library(used, faults));
+    private void practice(Practice first, Path file, List<ReadFault> faults) {
+        for (Practice practice = first; practice != null; practice = practice.getBasedOn()) {
+            Practice each = practice;
+            faults.addAll(sharedFaults.computeIfAbsent(each, root -> faultsOf(practiceRules.check(each), file)));
         }
     }
 
-    private static List<ReadFault> faultsOf(List<Violation> violations) {
-        return violations.stream().filter(Violation::blocking).map(VehicleReader::fault).toList();
+    private void library(PartsLibrary library, Path file, Set<PartsLibrary> seen, List<ReadFault> faults) {
+        if (seen.add(library)) {
+            faults.addAll(sharedFaults.computeIfAbsent(library, root -> faultsOf(PartsRules.check(library), file)));
+            library.getUses().forEach(used -> library(used, file, seen, faults));
+        }
     }
 
-    private static ReadFault fault(Violation violation) {
+    private static List<ReadFault> faultsOf(List<Violation> violations, Path file) {
+        return violations.stream().filter(Violation::blocking).map(violation -> fault(violation, file)).toList();
+    }
+
+    private static ReadFault fault(Violation violation, Path file) {
         Location at = Locations.of(violation.element());
-        return new ReadFault(Locations.file(violation.element()), at.line(), at.column(), ElementPath.of(violation.element()),
-                violation.message(), violation.expected());
+        return new ReadFault(shown(Locations.file(violation.element()), file), at.line(), at.column(),
+                ElementPath.of(violation.element()), violation.message(), violation.expected());
+    }
+
+    /** A path in the way the person gave the vehicle's: as it is, or relative to where the program was started. */
+    private static String shown(String path, Path given) {
+        if (path == null || given.isAbsolute()) {
+            return path;
+        }
+        Path here = Path.of("").toAbsolutePath();
+        Path there = Path.of(path);
+        if (there.equals(given.toAbsolutePath().normalize())) {
+            return given.toString();
+        }
+        return Objects.equals(there.getRoot(), here.getRoot()) ? here.relativize(there).toString() : path;
     }
 }

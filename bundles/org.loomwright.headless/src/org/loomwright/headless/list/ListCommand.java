@@ -39,11 +39,12 @@ abstract class ListCommand implements Callable<Integer> {
             description = "Arrangement to list. Default: the adopted one, or the only one.")
     private String arrangement;
 
-    @Option(names = {"-f", "--format"}, paramLabel = "FORM", defaultValue = "text",
+    @Option(names = {"-f", "--format"}, paramLabel = "FORM", defaultValue = "text", converter = TableFormat.Word.class,
             description = "text, csv, xlsx or json. Default: ${DEFAULT-VALUE}.")
     private TableFormat format;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "File to write instead of standard output; needed for xlsx.")
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE",
+            description = "File to write instead of standard output; needed for xlsx.")
     private Path output;
 
     private final Console console;
@@ -70,6 +71,10 @@ abstract class ListCommand implements Callable<Integer> {
         if (format == TableFormat.XLSX && output == null) {
             throw new BadInputException("a workbook cannot go to standard output; name a file with --output");
         }
+        OutputFile target = output == null ? null : new OutputFile(output);
+        if (target != null) {
+            target.checkPlace();
+        }
         VehicleReader.Read read = new VehicleReader().vehicle(file);
         for (ReadFault fault : read.faults()) {
             console.err().println(fault);
@@ -83,23 +88,23 @@ abstract class ListCommand implements Callable<Integer> {
             console.err().println(file + ": " + problem.element() + ": " + problem.message());
         }
         Listed listed = new Listed(read.vehicle(), chosen, assembled.plan());
-        write(listed, table(listed));
+        write(listed, table(listed), target);
         return assembled.problems().isEmpty() ? ExitCode.CLEAN.code() : ExitCode.FINDINGS.code();
     }
 
     private Arrangement chosen(Vehicle vehicle) {
         List<Arrangement> found = Arrangements.of(vehicle, arrangement == null ? List.of() : List.of(arrangement));
         if (found.size() > 1) {
-            throw new BadInputException("vehicle " + vehicle.getName() + " has several arrangements and none is adopted; choose one of "
-                    + String.join(", ", found.stream().map(Arrangement::getName).toList()) + " with --arrangement");
+            throw new BadInputException("vehicle " + vehicle.getName() + " has several arrangements and none is adopted; "
+                    + "choose one of " + String.join(", ", found.stream().map(Arrangement::getName).toList()) + " with --arrangement");
         }
         return found.get(0);
     }
 
-    private void write(Listed listed, Table table) {
+    private void write(Listed listed, Table table, OutputFile target) {
         TableOutput to = new TableOutput(format, jsonName(), listed.plan());
-        if (output != null) {
-            new OutputFile(output).write(out -> write(to, listed, table, out));
+        if (target != null) {
+            target.write(out -> write(to, listed, table, out));
             return;
         }
         Writer out = console.out();

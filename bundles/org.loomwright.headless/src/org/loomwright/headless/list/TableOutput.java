@@ -55,10 +55,11 @@ final class TableOutput {
             out.write(line + "\n");
         }
         out.write("\n");
-        for (String note : notes) {
-            out.write("  " + note + "\n");
-        }
         PrintWriter printer = new PrintWriter(out);
+        for (String note : notes) {
+            WrappedText.write(printer, "  ", "", note);
+        }
+        printer.println();
         WrappedText.write(printer, "", "", Caution.TEXT);
         printer.flush();
     }
