@@ -15,18 +15,19 @@ import org.loomwright.engine.flow.FlowSolver;
 import org.loomwright.engine.flow.OperatingPoint;
 import org.loomwright.engine.heat.ConductorRating;
 import org.loomwright.engine.heat.GroupCount;
+import org.loomwright.engine.heat.LoadedGroup;
 import org.loomwright.engine.heat.Ratings;
 
 /**
  * Solves cases. Which conductors count for grouping depends on the currents, and the currents a little on the temperatures
- * that follow from the ratings, so both are found in rounds: first every conductor on its own, then with what the last round
- * loads. After a few rounds a count only grows any more, so that one that would alternate keeps the worse.
+ * that follow from the ratings, so both are found in rounds: first with every conductor at its ambient, then with what the
+ * last round loads. After a few rounds a count only grows any more, so that one that would alternate keeps the worse.
  */
 public final class CaseSolver {
     private static final int FREE_ROUNDS = 3;
     private static final int MOST_ROUNDS = 8;
     /** A case without an operating point is only shown where it breaks down; finer ratings do not change that. */
-    private static final int UNSOLVED_ROUNDS = 2;
+    private static final int UNSOLVED_ROUNDS = 1;
     /** Temperatures of cycles within this of each other have settled, K. */
     private static final double SETTLED_K = 0.01;
 
@@ -61,16 +62,16 @@ public final class CaseSolver {
 
     private SolvedCase solve(Plan.Case state, Monitor monitor) {
         CycleHeat cycles = new CycleHeat(plan, state);
-        int[] counts = groups.alone();
-        double[] heldC = new double[plan.conductors().size()];
-        Arrays.fill(heldC, Double.NaN);
+        SolvedCase.Solved running = solved(state, NetworkOptions.running(null), monitor);
+        SolvedCase.Solved base = base(cycles, state, NetworkOptions.running(null), running, monitor);
+        int[] counts = LoadedGroup.counts(plan, state, groups, largestA(running, base));
+        List<ConductorRating> ratings = Ratings.of(plan, state, counts);
+        double[] heldC = cycles.heldC(running, base, ratings);
         for (int round = 1;; round++) {
-            List<ConductorRating> ratings = Ratings.of(plan, state, counts);
             NetworkOptions options = NetworkOptions.running(ratings).heldAt(heldC);
-            SolvedCase.Solved running = solved(state, options, monitor);
-            SolvedCase.Solved base = cycles.duties() ? solved(state, options.variant(NetworkOptions.Variant.BASE), monitor)
-                    : running;
-            int[] nextCounts = groups.counts(Ratings.loaded(plan, ratings, largestA(running, base)));
+            running = solved(state, options, monitor);
+            base = base(cycles, state, options, running, monitor);
+            int[] nextCounts = LoadedGroup.counts(plan, state, groups, largestA(running, base));
             if (round > FREE_ROUNDS) {
                 for (int i = 0; i < counts.length; i++) {
                     nextCounts[i] = Math.max(nextCounts[i], counts[i]);
@@ -82,9 +83,18 @@ public final class CaseSolver {
                 SolvedCase.Solved design = solved(state, NetworkOptions.design(running.at(), running.point()), monitor);
                 return new SolvedCase(plan, state, running, base, design, ratings);
             }
-            counts = nextCounts;
+            if (!Arrays.equals(counts, nextCounts)) {
+                counts = nextCounts;
+                ratings = Ratings.of(plan, state, counts);
+                nextC = cycles.heldC(running, base, ratings);
+            }
             heldC = nextC;
         }
+    }
+
+    private SolvedCase.Solved base(CycleHeat cycles, Plan.Case state, NetworkOptions options, SolvedCase.Solved running,
+            Monitor monitor) {
+        return cycles.duties() ? solved(state, options.variant(NetworkOptions.Variant.BASE), monitor) : running;
     }
 
     private SolvedCase.Solved solved(Plan.Case state, NetworkOptions options, Monitor monitor) {

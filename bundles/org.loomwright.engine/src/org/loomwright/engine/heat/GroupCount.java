@@ -58,11 +58,6 @@ public final class GroupCount {
         }
     }
 
-    /** Count for each conductor on its own, nothing else loaded. */
-    public int[] alone() {
-        return counts(new boolean[plan.conductors().size()]);
-    }
-
     /**
      * Count for each conductor, itself included.
      *

@@ -176,6 +176,30 @@ class CaseSolverTest {
     }
 
     @Test
+    void circuitsThatTogetherCarryMuchCountThoughEachAloneCarriesLittle() {
+        PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.002, 0.012, 100)
+                .negativeBar("X1", 7).cable("W9", 25, 0.3, "G1.31", "X1.31").box("F1", 7)
+                .cable("W0", 25, 0.3, "G1.30", "F1.30")
+                .place("a", 0, 0, 0, null).place("b", 3000, 0, 0, null).run("R1", "a", "b", 3000, null, null);
+        for (int i = 1; i <= 7; i++) {
+            String load = "E" + i;
+            fixture.fuse("F1", "" + i, 15).load(load, "current", 8, 12)
+                    .cable("WP" + i, 2.5, 3, "F1." + i, load + ".L+").lay("WP" + i, "R1")
+                    .cable("WN" + i, 2.5, 3, load + ".L-", "X1.N" + i);
+        }
+        SolvedCase solved = solve(fixture.state("hot", c -> c.allOn().ambient(40)).build());
+        // 8 A is 27 % of the 30 A of one alone, but 53 % of the 15 A of each of seven
+        for (int i = 1; i <= 7; i++) {
+            assertEquals(7, solved.ratings().get(conductor(solved, "WP" + i + "@1")).counted());
+            assertEquals(15, solved.ratings().get(conductor(solved, "WP" + i + "@1")).correctedA(), 1e-9);
+            assertEquals(1, solved.ratings().get(conductor(solved, "WN" + i + "@1")).counted());
+        }
+        ConductorTemperature thermal = Ratings.thermal(solved.plan(), conductor(solved, "WP1@1"),
+                solved.ratings().get(conductor(solved, "WP1@1")));
+        assertEquals(thermal.steadyC(8), solved.running().conductorC(conductor(solved, "WP1@1")), 1e-6);
+    }
+
+    @Test
     void aCutOutThatOpensTakesItsLoadsOff() {
         PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100)
                 .cutOut("Q1", 12.5, 12.0).load("E1", "current", 5, 12).cable("W1", 2.5, 1, "G1.30", "Q1.30")

@@ -99,14 +99,14 @@ class GroupCountTest {
         int[] counts = counts(plan, "T@1", "T@2", "S2@1", "P@1", "N@1");
         assertEquals(1, counts[PlanIndex.conductor(plan, "S3@1")]);
         assertEquals(2, counts[PlanIndex.conductor(plan, "S2@1")]);
-        assertArrayEquals(new int[] {1, 1, 1, 1, 1, 1, 1}, new GroupCount(plan).alone());
+        assertArrayEquals(new int[] {1, 1, 1, 1, 1, 1, 1}, new GroupCount(plan).counts(new boolean[7]));
     }
 
     @Test
     void coresAtOrBelowTheIgnoredShareAreNotLoaded() {
         Plan plan = tables(bundle(), null, 2).build();
         Plan.Case state = plan.cases().get(0);
-        List<ConductorRating> ratings = Ratings.of(plan, state, new GroupCount(plan).alone());
+        List<ConductorRating> ratings = Ratings.of(plan, state, new GroupCount(plan).counts(new boolean[7]));
         double share = plan.practice().value("conductor.grouping-ignore");
         double[] amps = new double[ratings.size()];
         amps[0] = share * ratings.get(0).correctedA();
