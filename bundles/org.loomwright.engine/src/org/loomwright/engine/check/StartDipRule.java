@@ -23,7 +23,8 @@ import org.loomwright.engine.result.Severity;
 /**
  * While one load starts, with the inrush current its maker states, the others that are on stay above the voltage at which they
  * switch themselves off. The starting load is a constant current; the others cannot switch off in this network, so that the
- * dip itself is judged. Contacts are those of the case.
+ * dip itself is judged. Contacts are those of the case, and so are the temperatures of conductors: an inrush is over long
+ * before they warm.
  */
 final class StartDipRule implements Rule {
 
@@ -121,7 +122,9 @@ final class StartDipRule implements Rule {
         boolean[] on = solved.running().point().on();
         List<Item> items = new ArrayList<>(network.items());
         for (int i = 0; i < items.size(); i++) {
-            if (items.get(i) instanceof Network.Load load && inrushOfItem.containsKey(i)) {
+            if (items.get(i) instanceof Network.Wire wire && wire.heat() != null) {
+                items.set(i, held(wire, solved.running().point().temperatureC()[i]));
+            } else if (items.get(i) instanceof Network.Load load && inrushOfItem.containsKey(i)) {
                 items.set(i, new Network.Load(load.id(), load.a(), load.b(), Network.LoadLaw.CURRENT, inrushOfItem.get(i),
                         Double.NaN, Double.NaN));
             } else if (items.get(i) instanceof Network.Load load && on[i]) {
@@ -132,6 +135,11 @@ final class StartDipRule implements Rule {
             }
         }
         return new Network(network.nodeIds(), network.reference(), items);
+    }
+
+    private static Item held(Network.Wire wire, double temperatureC) {
+        double factor = 1 + wire.heat().alphaPerK() * (temperatureC - 20);
+        return new Network.Resistor(wire.id(), wire.a(), wire.b(), wire.r20Ohm() * factor + wire.jointsOhm());
     }
 
     private Finding finding(CheckContext context, SolvedCase solved, int load, List<Dip> dips) {
@@ -155,7 +163,7 @@ final class StartDipRule implements Rule {
         return builder.mend(Mend.inWords("Feed " + context.names().shown(context.names().element(load))
                 + " from a point before the way that it shares with " + context.names().shown(starter) + "."))
                 .derived(new Derivation("voltage during the start", is,
-                        "operating point with the starting load at its inrush current",
+                        "operating point with the starting load at its inrush current, conductors as warm as before it",
                         List.of(new Derivation.Input("inrush", Quantity.of(inrushA, "A"), starter),
                                 new Derivation.Input("off below", wanted, context.names().element(load))),
                         "common practice"))

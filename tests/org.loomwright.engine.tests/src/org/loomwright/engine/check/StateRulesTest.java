@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.fixture.PlanFixture;
 import org.loomwright.engine.fixture.PlanIndex;
+import org.loomwright.engine.heat.Copper;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.Severity;
 
@@ -123,6 +124,20 @@ class StateRulesTest {
         assertEquals("E2", finding.element());
         assertEquals("E1", finding.causes().get(0).element());
         assertEquals(Severity.WARNING, finding.severity());
+    }
+
+    @Test
+    void anInrushIsOverBeforeTheConductorsWarm() {
+        // in time 92 A would bring the 6 mm2 of the feed, good for 50 A, to some 300 degrees Celsius
+        PlanFixture fixture = starting(11.7);
+        CheckContext context = CheckFixture.context(fixture);
+        SolvedCase.Solved running = context.cases().get(0).running();
+        double hotC = running.conductorC(PlanIndex.conductor(context.plan(), "W1@1"));
+        double feedOhm = 2 * 0.018 / 6 * Copper.factor(hotC) + 0.0004;
+        double smallOhm = 1 * 0.018 / 1.5 * Copper.factor(running.conductorC(PlanIndex.conductor(context.plan(), "W4@1")))
+                + 0.0004;
+        double expectedV = 12.8 - 92 * (0.01 + feedOhm) - 2 * (0.0015 + 2 * smallOhm);
+        assertEquals(expectedV, dips(fixture).get(0).is().value(), 1e-3);
     }
 
     @Test
