@@ -142,6 +142,17 @@ class ProtectorRulesTest {
     }
 
     @Test
+    void aDuctPermitsMoreWhereItGoesAllTheWay() {
+        PlanFixture fixture = distant(1.2).place("a", 0, 0, 0, null).place("b", 600, 0, 0, null).place("c", 1200, 0, 0, null)
+                .run("R1", "a", "b", 600, null, null).run("R2", "b", "c", 600, null, null);
+        for (String open : List.of("R1 R2", "R1/D1 R2", "R1 R2/D2")) {
+            List<Finding> findings = distance(fixture.lay("W1", open.split(" ")).lay("W9", open.split(" ")));
+            assertEquals(List.of(178.0, 178.0), findings.stream().map(f -> f.wanted().value()).toList(), open);
+        }
+        assertEquals(List.of(), distance(fixture.lay("W1", "R1/D1", "R2/D2").lay("W9", "R1/D1", "R2/D2")));
+    }
+
+    @Test
     void aSheathElsewherePermitsLess() {
         PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100).body("engine")
                 .starter("M1", 0.03, "engine").earthPoint("XE1", "engine").cable("W1", 50, 1.2, "G1.30", "M1.30")
