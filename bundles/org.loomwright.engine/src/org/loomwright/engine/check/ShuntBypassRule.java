@@ -98,15 +98,28 @@ final class ShuntBypassRule implements Rule {
         FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().element(e),
                 "Shunt " + context.names().shown(context.names().element(e)) + " is bridged by another way")
                 .because("Current takes the other way too, through a conductor or the structure, and is not measured.");
-        for (int c = 0; c < context.plan().conductors().size(); c++) {
-            int conductor = c;
-            Set<Integer> without = wiring.reach(ends[0], step -> !step.through(e)
-                    && !(step.via() == Wiring.Via.CONDUCTOR && step.index() == conductor));
-            if (side.contains(context.plan().conductors().get(c).a()) && !without.contains(ends[1])) {
-                builder.causedBy(context.names().conductor(c), "leads around the shunt", null);
-            }
-        }
+        List<Integer> around = loop(context, wiring, e, side, ends);
+        List<Integer> elsewhere = around.stream().filter(c -> !endsAt(context.plan().conductors().get(c), ends)).toList();
+        (elsewhere.isEmpty() ? around : elsewhere)
+                .forEach(c -> builder.causedBy(context.names().conductor(c), "leads around the shunt", null));
         return builder.mend(Mend.inWords("Connect only the battery on one side of the shunt and everything else on the other."))
                 .build();
+    }
+
+    /** Conductors without any one of which nothing leads around the shunt. */
+    private static List<Integer> loop(CheckContext context, Wiring wiring, int e, Set<Integer> side, int[] ends) {
+        List<Integer> found = new ArrayList<>();
+        for (int c = 0; c < context.plan().conductors().size(); c++) {
+            int conductor = c;
+            if (side.contains(context.plan().conductors().get(c).a()) && !wiring.reach(ends[0], step -> !step.through(e)
+                    && !(step.via() == Wiring.Via.CONDUCTOR && step.index() == conductor)).contains(ends[1])) {
+                found.add(c);
+            }
+        }
+        return found;
+    }
+
+    private static boolean endsAt(Plan.Conductor core, int[] ends) {
+        return core.a() == ends[0] || core.a() == ends[1] || core.b() == ends[0] || core.b() == ends[1];
     }
 }
