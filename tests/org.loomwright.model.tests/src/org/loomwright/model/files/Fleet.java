@@ -46,7 +46,7 @@ public final class Fleet {
               <devices name="hand-switch" kind="switch">
                 <terminals name="1" role="plus"/>
                 <terminals name="2" role="plus"/>
-                <contacts name="S" a="1" b="2" driver="hand" rest="open"/>
+                <contacts name="S" a="1" b="2" rest="open" driver="hand"/>
               </devices>
               <straps name="braid" sectionMm2="25"/>
             </parts:PartsLibrary>
