@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.paint;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.loomwright.diagram.scene.Fill;
+import org.loomwright.diagram.scene.Group;
+import org.loomwright.diagram.scene.Mark;
+import org.loomwright.diagram.scene.Point;
+import org.loomwright.diagram.scene.Role;
+import org.loomwright.diagram.scene.Scene;
+import org.loomwright.diagram.scene.Stroke;
+
+/** Writes a scene as SVG 1.1. Text keeps its measured length when the reader has another font. */
+public final class SvgPainter implements Painter {
+    private final StringBuilder out = new StringBuilder();
+    private final Theme theme;
+    private final Type type;
+
+    private SvgPainter(Theme theme, Type type) {
+        this.theme = theme;
+        this.type = type;
+    }
+
+    /** The document. */
+    public static String paint(Scene scene, Theme theme, Type type) {
+        SvgPainter painter = new SvgPainter(theme, type);
+        painter.head(scene);
+        scene.groups().forEach(painter::paint);
+        painter.out.append("</svg>\n");
+        return painter.out.toString();
+    }
+
+    private void head(Scene scene) {
+        out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
+                .append(number(scene.widthPx())).append("\" height=\"").append(number(scene.heightPx()))
+                .append("\" viewBox=\"0 0 ").append(number(scene.widthPx())).append(' ').append(number(scene.heightPx()))
+                .append("\" font-family=\"").append(Type.FAMILIES).append("\">\n<title>").append(escaped(scene.title()))
+                .append("</title>\n<defs>\n");
+        for (Role role : Role.values()) {
+            out.append("<pattern id=\"hatch-").append(slug(role))
+                    .append("\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">")
+                    .append("<path d=\"M0 0V8\" stroke=\"").append(colour(role)).append("\" stroke-width=\"1.5\"/></pattern>\n");
+        }
+        out.append("</defs>\n<rect width=\"100%\" height=\"100%\" fill=\"").append(colour(Role.PAPER)).append("\"/>\n");
+    }
+
+    @Override
+    public void begin(Group group) {
+        out.append("<g");
+        if (group.element() != null) {
+            out.append(" data-element=\"").append(escaped(group.element())).append('"');
+        }
+        out.append('>');
+        if (group.name() != null) {
+            out.append("<title>").append(escaped(group.name())).append("</title>");
+        }
+        out.append('\n');
+    }
+
+    @Override
+    public void line(Mark.Line line) {
+        out.append("<polyline points=\"").append(points(line.points())).append("\" fill=\"none\"").append(stroke(line.stroke()))
+                .append("/>\n");
+    }
+
+    @Override
+    public void area(Mark.Area area) {
+        out.append("<polygon points=\"").append(points(area.points())).append('"').append(fill(area.fill()))
+                .append(stroke(area.stroke())).append("/>\n");
+    }
+
+    @Override
+    public void disc(Mark.Disc disc) {
+        out.append("<circle cx=\"").append(number(disc.centre().x())).append("\" cy=\"").append(number(disc.centre().y()))
+                .append("\" r=\"").append(number(disc.radiusPx())).append('"').append(fill(disc.fill()))
+                .append(stroke(disc.stroke())).append("/>\n");
+    }
+
+    @Override
+    public void text(Mark.Text text) {
+        out.append("<text x=\"").append(number(text.at().x())).append("\" y=\"").append(number(text.at().y()))
+                .append("\" font-size=\"").append(number(text.sizePx())).append('"');
+        if (text.anchor() != Mark.Anchor.START) {
+            out.append(" text-anchor=\"").append(text.anchor().name().toLowerCase(Locale.ROOT)).append('"');
+        }
+        if (text.bold()) {
+            out.append(" font-weight=\"bold\"");
+        }
+        out.append(" fill=\"").append(colour(text.role())).append("\" textLength=\"")
+                .append(number(type.widthPx(text.text(), text.sizePx(), text.bold()))).append("\" lengthAdjust=\"spacingAndGlyphs\">")
+                .append(escaped(text.text())).append("</text>\n");
+    }
+
+    @Override
+    public void end(Group group) {
+        out.append("</g>\n");
+    }
+
+    private String fill(Fill fill) {
+        if (fill == null) {
+            return " fill=\"none\"";
+        }
+        return fill.pattern() == Fill.Pattern.HATCHED ? " fill=\"url(#hatch-" + slug(fill.role()) + ")\""
+                : " fill=\"" + colour(fill.role()) + "\"";
+    }
+
+    private String stroke(Stroke stroke) {
+        if (stroke == null) {
+            return "";
+        }
+        String dash = stroke.dashPx().isEmpty() ? ""
+                : " stroke-dasharray=\"" + stroke.dashPx().stream().map(SvgPainter::number).collect(Collectors.joining(" ")) + "\"";
+        return " stroke=\"" + colour(stroke.role()) + "\" stroke-width=\"" + number(stroke.widthPx()) + "\"" + dash;
+    }
+
+    private static String points(List<Point> points) {
+        return points.stream().map(point -> number(point.x()) + "," + number(point.y())).collect(Collectors.joining(" "));
+    }
+
+    private String colour(Role role) {
+        return String.format(Locale.ROOT, "#%06X", theme.colour(role));
+    }
+
+    private static String slug(Role role) {
+        return role.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** Hundredths of a px are finer than any medium shows. */
+    private static String number(double value) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+    }
+}
