@@ -22,6 +22,7 @@ import org.loomwright.headless.Progress;
 import org.loomwright.headless.Style;
 import org.loomwright.headless.WrappedText;
 import org.loomwright.headless.input.Arrangements;
+import org.loomwright.headless.input.FaultLine;
 import org.loomwright.headless.input.VehiclePaths;
 import org.loomwright.headless.input.VehicleReader;
 import org.loomwright.model.files.ReadFault;
@@ -37,6 +38,8 @@ import picocli.CommandLine.Parameters;
         footer = {"", "A folder stands for all *.vehicle files below it. Without --arrangement the adopted arrangement is "
                 + "looked at, and every one where none is adopted."})
 public final class CheckCommand implements Callable<Integer> {
+    private static final int LISTED = 200;
+
     /** Forms of the report. */
     enum Format { TEXT, JSON }
 
@@ -97,8 +100,9 @@ public final class CheckCommand implements Callable<Integer> {
         }
         List<ReadFault> faults = new ArrayList<>();
         List<CheckedVehicle> checked = checkAll(faults);
-        for (ReadFault fault : faults) {
-            console.err().println(fault);
+        faults.stream().limit(LISTED).map(FaultLine::of).forEach(console.err()::println);
+        if (faults.size() > LISTED) {
+            console.err().println("loomwright: " + (faults.size() - LISTED) + " more faults are not listed");
         }
         if (!faults.isEmpty()) {
             console.err().println("loomwright: " + faults.size() + (faults.size() == 1 ? " fault" : " faults")

@@ -3,12 +3,14 @@ package org.loomwright.headless.input;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import org.loomwright.engine.check.RuleCatalogue;
 import org.loomwright.model.files.ElementPath;
@@ -98,7 +100,20 @@ public final class VehicleReader {
     }
 
     private static List<ReadFault> faultsOf(List<Violation> violations, Path file) {
-        return violations.stream().filter(Violation::blocking).map(violation -> fault(violation, file)).toList();
+        Set<List<Object>> outOfRange = violations.stream().filter(VehicleReader::isRange).map(VehicleReader::value)
+                .collect(Collectors.toSet());
+        // a value out of its range is one fault, whatever else follows from it
+        return violations.stream().filter(Violation::blocking)
+                .filter(violation -> isRange(violation) || !outOfRange.contains(value(violation)))
+                .map(violation -> fault(violation, file)).toList();
+    }
+
+    private static boolean isRange(Violation violation) {
+        return "range".equals(violation.rule());
+    }
+
+    private static List<Object> value(Violation violation) {
+        return Arrays.asList(violation.element(), violation.feature());
     }
 
     private static ReadFault fault(Violation violation, Path file) {

@@ -23,8 +23,8 @@ import org.loomwright.headless.ExitCode;
 import org.loomwright.headless.OutputFile;
 import org.loomwright.headless.Style;
 import org.loomwright.headless.input.Arrangements;
+import org.loomwright.headless.input.FaultLine;
 import org.loomwright.headless.input.VehicleReader;
-import org.loomwright.model.files.ReadFault;
 import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Vehicle;
 import picocli.CommandLine.Option;
@@ -76,9 +76,7 @@ abstract class ListCommand implements Callable<Integer> {
             target.checkPlace();
         }
         VehicleReader.Read read = new VehicleReader().vehicle(file);
-        for (ReadFault fault : read.faults()) {
-            console.err().println(fault);
-        }
+        read.faults().stream().map(FaultLine::of).forEach(console.err()::println);
         if (read.vehicle() == null) {
             return ExitCode.BAD_INPUT.code();
         }
