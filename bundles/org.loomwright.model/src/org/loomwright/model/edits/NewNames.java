@@ -52,8 +52,8 @@ public final class NewNames {
         }
         for (EObject other : container.eContents()) {
             if (other != element && other instanceof Named named && name.equals(named.getName()) && !pair(element, other)) {
-                throw new IllegalArgumentException("'" + name + "' is already the name of a "
-                        + ElementPath.kind(other.eClass()) + " in the same place");
+                throw new IllegalArgumentException("'" + name + "' is already the name of "
+                        + ElementPath.aKind(other.eClass()) + " in the same place");
             }
         }
     }

@@ -49,19 +49,19 @@ final class CrossFile {
         EObject found = Fragments.find(root, fragment);
         if (found == null) {
             throw new RefusedFileException("there is no '" + fragment + "' in " + text.substring(0, hash),
-                    "a " + wanted(type) + " of that file");
+                    wanted(type) + " of that file");
         }
         if (!type.isInstance(found)) {
             Optional<FileKind> kind = FileKind.of(found);
-            throw new RefusedFileException(text + " is a " + kind.map(FileKind::word).orElse(ElementPath.kind(found.eClass()))
-                    + ", not a " + wanted(type), FileKind.ofRoot(type).isPresent() ? "the file of a " + wanted(type)
-                    : "a " + wanted(type));
+            String is = kind.map(known -> "a " + known.word()).orElse(ElementPath.aKind(found.eClass()));
+            throw new RefusedFileException(text + " is " + is + ", not " + wanted(type),
+                    FileKind.ofRoot(type).isPresent() ? "the file of " + wanted(type) : wanted(type));
         }
         return found;
     }
 
     private static String wanted(EClass type) {
-        return FileKind.ofRoot(type).map(FileKind::word).orElse(ElementPath.kind(type));
+        return FileKind.ofRoot(type).map(kind -> "a " + kind.word()).orElse(ElementPath.aKind(type));
     }
 
     private URI resolved(String relative) throws RefusedFileException {

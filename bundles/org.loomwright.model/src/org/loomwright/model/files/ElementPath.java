@@ -26,6 +26,12 @@ public final class ElementPath {
         return eClass.getName().replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
     }
 
+    /** The kind with its article: a device, an earth point. */
+    public static String aKind(EClass eClass) {
+        String kind = kind(eClass);
+        return ("aeiou".indexOf(kind.charAt(0)) >= 0 ? "an " : "a ") + kind;
+    }
+
     private static String step(EObject object) {
         String kind = kind(object.eClass());
         if (object instanceof Named named && named.getName() != null && !named.getName().isEmpty()) {

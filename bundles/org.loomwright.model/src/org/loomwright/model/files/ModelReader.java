@@ -118,7 +118,7 @@ final class ModelReader extends DefaultHandler {
         } else {
             List<String> known = eClass.getEAllContainments().stream().filter(f -> !f.isTransient())
                     .map(EStructuralFeature::getName).toList();
-            faults.at(lastTag, parent, "unknown element '" + qName + "' in a " + ElementPath.kind(eClass),
+            faults.at(lastTag, parent, "unknown element '" + qName + "' in " + ElementPath.aKind(eClass),
                     Expected.oneOf(localName, known, "no elements inside"));
         }
         return null;
@@ -167,16 +167,15 @@ final class ModelReader extends DefaultHandler {
     }
 
     private void unknownAttribute(EObject object, String qName, EStructuralFeature feature) {
-        String kindOfObject = ElementPath.kind(object.eClass());
         int offset = faults.place(lastTag, qName);
         if (feature != null && !feature.isTransient()) {
             faults.at(offset, object, "'" + qName + "' is written as an attribute",
-                    "elements <" + qName + " .../> inside the " + kindOfObject);
+                    "elements <" + qName + " .../> inside the " + ElementPath.kind(object.eClass()));
             return;
         }
         List<String> known = object.eClass().getEAllStructuralFeatures().stream().filter(f -> !f.isTransient()
                 && !(f instanceof EReference reference && reference.isContainment())).map(EStructuralFeature::getName).toList();
-        faults.at(offset, object, "unknown attribute '" + qName + "' of a " + kindOfObject,
+        faults.at(offset, object, "unknown attribute '" + qName + "' of " + ElementPath.aKind(object.eClass()),
                 Expected.oneOf(qName, known, "no attributes"));
     }
 

@@ -151,7 +151,7 @@ final class ReferencePass {
         String message = "there is no " + kind + " '" + wanted + "' here";
         EObject other = otherKind(pending.referrer(), wanted);
         if (other != null) {
-            message += "; '" + wanted + "' is a " + ElementPath.kind(other.eClass());
+            message += "; '" + wanted + "' is " + ElementPath.aKind(other.eClass());
         }
         String near = SimilarNames.nearest(wanted, VisibleNames.of(pending.referrer(), type));
         report(pending, message, (NameResolver.mayBeTerminal(type) ? "DEVICE.TERMINAL or the name of an earth point"
