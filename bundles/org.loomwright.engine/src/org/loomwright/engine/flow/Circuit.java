@@ -65,7 +65,8 @@ final class Circuit {
             return new OhmicPole(contact.a(), contact.b(), ohm(contact.ohm()));
         }
         if (item instanceof Network.Emf emf) {
-            return OhmicPole.emf(emf.a(), emf.b(), emf.volt(), ohm(emf.ohm()));
+            return emf.chargeOhm() == emf.ohm() ? OhmicPole.emf(emf.a(), emf.b(), emf.volt(), ohm(emf.ohm()))
+                    : new EmfPole(emf.a(), emf.b(), emf.volt(), ohm(emf.ohm()), ohm(emf.chargeOhm()));
         }
         if (item instanceof Network.Regulator r) {
             return regulated(new RegulatedPole(r.a(), r.b(), r.setV(), ohm(r.droopOhm()), r.limitA(), r.senseA(), r.senseB()));

@@ -80,8 +80,23 @@ public record Network(List<String> nodeIds, int reference, List<Item> items) {
     public record ByComparator(int comparator, boolean restClosed) implements Drive {
     }
 
-    /** An EMF behind a resistance above 0 ohm: volt between a (plus) and b at no current. */
-    public record Emf(String id, int a, int b, double volt, double ohm) implements Item {
+    /**
+     * An EMF behind a resistance above 0 ohm: volt between a (plus) and b at no current.
+     *
+     * @param ohm       resistance to current that it gives
+     * @param chargeOhm resistance to current that it takes, not below {@code ohm}
+     */
+    public record Emf(String id, int a, int b, double volt, double ohm, double chargeOhm) implements Item {
+
+        /** With one resistance for both directions. */
+        public Emf(String id, int a, int b, double volt, double ohm) {
+            this(id, a, b, volt, ohm, ohm);
+        }
+
+        /** The resistance to a current from a to b, A. */
+        public double ohmAt(double amps) {
+            return amps > 0 ? chargeOhm : ohm;
+        }
     }
 
     /**

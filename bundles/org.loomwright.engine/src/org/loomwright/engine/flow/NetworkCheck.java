@@ -44,6 +44,8 @@ final class NetworkCheck {
             nodes(emf.a(), emf.b());
             finite("volt", emf.volt());
             ohm("ohm", emf.ohm());
+            require(emf.chargeOhm() >= emf.ohm() && emf.chargeOhm() < Double.POSITIVE_INFINITY,
+                    "chargeOhm is " + emf.chargeOhm(), "at least ohm, " + emf.ohm() + " ohm");
         } else if (it instanceof Network.Regulator regulator) {
             nodes(regulator.a(), regulator.b());
             nodes(regulator.senseA(), regulator.senseB());

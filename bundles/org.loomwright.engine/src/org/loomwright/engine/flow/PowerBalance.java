@@ -65,7 +65,7 @@ final class PowerBalance {
         Network.Item it = at.circuit().network.items().get(item);
         if (it instanceof Network.Emf emf) {
             count(-emf.volt() * amps);
-            count(-amps * amps / ((OhmicPole) pole).siemens);
+            count(-amps * amps / pole.slope(pole.segment, 0));
         } else if (it instanceof Network.Regulator) {
             count(-volt * amps);
         } else if (it instanceof Network.ConverterItem converter) {

@@ -107,7 +107,7 @@ final class FlowAssert {
                 assertEquals(0, amps, it.id() + " is open");
             }
         } else if (it instanceof Network.Emf e) {
-            ohm(it, volt - e.volt(), amps, e.ohm());
+            ohm(it, volt - e.volt(), amps, e.ohmAt(amps));
         } else if (it instanceof Network.Regulator r) {
             double sensed = point.voltage(r.senseA(), r.senseB());
             regulated(item, it, Double.isNaN(sensed) ? volt : sensed, -amps, r.setV(), r.droopOhm(), r.limitA());

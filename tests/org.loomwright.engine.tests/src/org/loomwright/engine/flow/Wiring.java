@@ -52,6 +52,10 @@ final class Wiring {
         return add(new Network.Emf(id, node(a), node(b), volt, ohm));
     }
 
+    Wiring cell(String id, String a, String b, double volt, double ohm, double chargeOhm) {
+        return add(new Network.Emf(id, node(a), node(b), volt, ohm, chargeOhm));
+    }
+
     Wiring regulator(String id, String a, String b, double setV, double droopOhm, double limitA) {
         return add(new Network.Regulator(id, node(a), node(b), setV, droopOhm, limitA, node(a), node(b)));
     }
