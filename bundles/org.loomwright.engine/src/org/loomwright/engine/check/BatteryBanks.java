@@ -12,8 +12,8 @@ import org.loomwright.engine.assembly.FixedJoins;
 import org.loomwright.engine.assembly.Plan;
 
 /**
- * Batteries that are always connected side by side, in branches of one or several in series. Isolators that rest closed count as connected;
- * switches that rest open, split-charge links and converters part batteries.
+ * Batteries that are always connected side by side, in branches of one or several in series. Isolators that rest closed count
+ * as connected; switches that rest open, split-charge links and converters part batteries.
  */
 final class BatteryBanks {
     private final List<List<Integer>> branches = new ArrayList<>();
@@ -41,7 +41,8 @@ final class BatteryBanks {
         for (List<Integer> branch : branches) {
             Plan.Cell top = (Plan.Cell) plan.elements().get(branch.get(0));
             Plan.Cell bottom = (Plan.Cell) plan.elements().get(branch.get(branch.size() - 1));
-            sideBySide.computeIfAbsent(List.of(joined.find(top.a()), joined.find(bottom.b())), key -> new ArrayList<>()).add(branch);
+            sideBySide.computeIfAbsent(List.of(joined.find(top.a()), joined.find(bottom.b())), key -> new ArrayList<>())
+                    .add(branch);
         }
         sideBySide.values().stream().filter(bank -> bank.size() > 1).forEach(banks::add);
     }

@@ -14,8 +14,8 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A battery is charged and discharged within its maker's currents, and not charged below its lowest temperature; a lithium battery whose part
- * states none takes the practice's.
+ * A battery is charged and discharged within its maker's currents, and not charged below its lowest temperature; a lithium
+ * battery whose part states none takes the practice's.
  */
 final class BatteryLimitRule implements Rule {
     private static final String LITHIUM = "battery-limit.lithium-charge-min";
@@ -65,19 +65,21 @@ final class BatteryLimitRule implements Rule {
         FindingBuilder builder = limit(context, solved, e, " is charged with " + is + ", its maker permits " + wanted, is, wanted)
                 .because("It overheats, or its own management cuts it off while the source is still giving.");
         for (int s = 0; s < context.plan().elements().size(); s++) {
-            if (context.plan().elements().get(s) instanceof Plan.Regulated && solved.running().at().elementItem()[s] >= 0) {
-                double given = StrictMath.abs(solved.running().elementA(s));
-                if (given > NO_CURRENT * cell.capacityAh()) {
-                    builder.causedBy(context.names().element(s), "charging source", Quantity.of(given, "A"));
-                }
-            } else if (context.plan().elements().get(s) instanceof Plan.Converter && solved.running().at().elementItem()[s] >= 0) {
-                double given = solved.running().point().outputA()[solved.running().at().elementItem()[s]];
-                if (given > NO_CURRENT * cell.capacityAh()) {
-                    builder.causedBy(context.names().element(s), "charging source", Quantity.of(given, "A"));
-                }
+            double givenA = givenA(context, solved, s);
+            if (givenA > NO_CURRENT * cell.capacityAh()) {
+                builder.causedBy(context.names().element(s), "charging source", Quantity.of(givenA, "A"));
             }
         }
-        return builder.mend(Mend.inWords("Charge it over a converter that is limited to " + wanted + ", or take a larger bank.")).build();
+        return builder.mend(Mend.inWords("Charge it over a converter that is limited to " + wanted
+                + ", or take a larger bank.")).build();
+    }
+
+    /** Current that a regulated source or a converter delivers, A; 0 for other elements. */
+    private static double givenA(CheckContext context, SolvedCase solved, int source) {
+        int item = solved.running().at().elementItem()[source];
+        Plan.Element element = context.plan().elements().get(source);
+        return item < 0 ? 0 : element instanceof Plan.Regulated ? StrictMath.abs(solved.running().elementA(source))
+                : element instanceof Plan.Converter ? solved.running().point().outputA()[item] : 0;
     }
 
     private Finding discharged(CheckContext context, SolvedCase solved, int e, Plan.Cell cell, double amps) {
@@ -89,7 +91,8 @@ final class BatteryLimitRule implements Rule {
                 StrictMath.abs(solved.running().elementA(q)), StrictMath.abs(solved.running().elementA(p)))).limit(NAMED)
                 .forEach(load -> builder.causedBy(context.names().element(load), "load that is on",
                         Quantity.of(StrictMath.abs(solved.running().elementA(load)), "A")));
-        return builder.mend(Mend.inWords("Take a battery or a bank that gives at least " + is + ", or run fewer loads at once.")).build();
+        return builder.mend(Mend.inWords("Take a battery or a bank that gives at least " + is
+                + ", or run fewer loads at once.")).build();
     }
 
     private FindingBuilder limit(CheckContext context, SolvedCase solved, int e, String text, Quantity is, Quantity wanted) {
@@ -113,9 +116,11 @@ final class BatteryLimitRule implements Rule {
                         + Quantity.of(amps, "A") + " at " + is + ", " + wanted + " at least")
                         .inCase(solved.state().name()).figures(is, wanted)
                         .because(stated ? "Its part states the lowest temperature for charging."
-                                : "Its part states none; " + lithium.name() + " of the practice holds (" + lithium.source() + ").")
+                                : "Its part states none; " + lithium.name() + " of the practice holds (" + lithium.source()
+                                + ").")
                         .because("Charged too cold it is damaged for good.")
-                        .mend(Mend.inWords("Warm the battery, or keep the charging source off until it is warm enough.")).build());
+                        .mend(Mend.inWords("Warm the battery, or keep the charging source off until it is warm enough."))
+                        .build());
             }
         }
     }

@@ -10,8 +10,8 @@ import java.util.TreeSet;
 import org.loomwright.engine.assembly.Plan;
 
 /**
- * Links between batteries: contacts and diodes of split-charge devices, and contacts of any relay or switch that lies between the plus of one
- * battery and that of another. Battery isolators are none.
+ * Links between batteries: contacts and diodes of split-charge devices, and contacts of any relay or switch that lies between
+ * the plus of one battery and that of another. Battery isolators are none.
  */
 final class BatteryLinks {
     private final Plan plan;

@@ -13,9 +13,10 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * Batteries in one bank are of one chemistry, in series also of one capacity; side by side they share the current by their capacity, and at rest
- * little flows between them. The share counts where all of them give or all take, at the same charge, and the bank's current is large enough to
- * matter: above the idle share of its capacity. Cranking lasts seconds and is left out.
+ * Batteries in one bank are of one chemistry, in series also of one capacity; side by side they share the current by their
+ * capacity, and at rest little flows between them. The share counts where all of them give or all take, at the same charge,
+ * and the bank's current is large enough to matter: above the idle share of its capacity. Cranking lasts seconds and is left
+ * out.
  */
 final class BatteryMixRule implements Rule {
     private static final String SHARE = "battery-mix.share";
@@ -61,7 +62,8 @@ final class BatteryMixRule implements Rule {
         Plan.Cell top = cell(context, branch.get(0));
         for (int e : branch) {
             Plan.Cell other = cell(context, e);
-            boolean capacity = Beyond.above(other.capacityAh(), top.capacityAh()) || Beyond.below(other.capacityAh(), top.capacityAh());
+            boolean capacity = Beyond.above(other.capacityAh(), top.capacityAh()) || Beyond.below(other.capacityAh(),
+                    top.capacityAh());
             if (!other.chemistry().equals(top.chemistry())) {
                 findings.add(unlike(context, branch.get(0), e, "in series"));
             } else if (capacity) {
@@ -71,7 +73,8 @@ final class BatteryMixRule implements Rule {
                 findings.add(Finding.of(slug(), Severity.ERROR, id, "Battery " + context.names().shown(id) + " of " + is
                         + " is in series with " + context.names().shown(context.names().element(branch.get(0))) + " of " + wanted)
                         .figures(is, wanted)
-                        .because("The smaller one is empty and reversed while the larger still gives, and overcharged on the way back.")
+                        .because("The smaller one is empty and reversed while the larger still gives, and overcharged on the "
+                        + "way back.")
                         .causedBy(context.names().element(branch.get(0)), "other battery of the pair", wanted)
                         .mend(Mend.inWords("Put batteries of one type and age in series.")).build());
             }
@@ -90,9 +93,11 @@ final class BatteryMixRule implements Rule {
     private Finding unlike(CheckContext context, int first, int other, String how) {
         String id = context.names().element(other);
         String firstId = context.names().element(first);
-        return Finding.of(slug(), Severity.ERROR, id, "Battery " + context.names().shown(id) + " (" + cell(context, other).chemistry()
-                + ") and " + context.names().shown(firstId) + " (" + cell(context, first).chemistry() + ") are " + how)
-                .because("They want different charging voltages and rest at different ones: one is never full or one is overcharged.")
+        String firstShown = context.names().shown(firstId) + " (" + cell(context, first).chemistry() + ")";
+        String otherShown = context.names().shown(id) + " (" + cell(context, other).chemistry() + ")";
+        return Finding.of(slug(), Severity.ERROR, id, "Battery " + otherShown + " and " + firstShown + " are " + how)
+                .because("They want different charging voltages and rest at different ones: one is never full or one is "
+                + "overcharged.")
                 .causedBy(firstId, "of another chemistry", null)
                 .mend(Mend.inWords("Use one chemistry in the bank, or part them by a charging converter.")).build();
     }
@@ -122,8 +127,10 @@ final class BatteryMixRule implements Rule {
                         + " times its share of the bank's current, " + Quantity.of(StrictMath.abs(amps), "A") + " of "
                         + Quantity.of(StrictMath.abs(sumA), "A"))
                         .inCase(solved.state().name()).figures(is, Quantity.of(limit.value(), "1"))
-                        .because("Its cables, or the battery itself, have less resistance than those beside it; it is worn out first.")
-                        .mend(Mend.inWords("Lead cables of equal length from each battery to the bars, or take plus at one end of the bank and "
+                        .because("Its cables, or the battery itself, have less resistance than those beside it; it is worn "
+                        + "out first.")
+                        .mend(Mend.inWords("Lead cables of equal length from each battery to the bars, or take plus at one "
+                        + "end of the bank and "
                                 + "minus at the other."))
                         .derived(new Derivation("share of the battery", is, "(I / Isum) / (C / Csum)", List.of(
                                 new Derivation.Input("I", Quantity.of(StrictMath.abs(amps), "A"), id),
@@ -160,13 +167,16 @@ final class BatteryMixRule implements Rule {
                 String id = context.names().element(branch.get(0));
                 Quantity is = Quantity.of(amps, "A");
                 Quantity wanted = Quantity.of(limitA, "A");
-                findings.add(Finding.of(slug(), Severity.WARNING, id, "Battery " + context.names().shown(id) + " is charged with " + is
+                findings.add(Finding.of(slug(), Severity.WARNING, id, "Battery " + context.names().shown(id)
+                        + " is charged with " + is
                         + " by those beside it, " + wanted + " at most at rest")
                         .inCase(solved.state().name()).figures(is, wanted)
                         .because("Their open-circuit voltages differ; the bank discharges itself in circles.")
-                        .mend(Mend.inWords("Bring them to the same charge before joining them, and use batteries of one type and age."))
+                        .mend(Mend.inWords("Bring them to the same charge before joining them, and use batteries of one type "
+                        + "and age."))
                         .derived(new Derivation("permitted current between batteries", wanted, "share x C", List.of(
-                                new Derivation.Input("share", Quantity.of(limit.value(), limit.unit()), limit.name() + ", " + limit.source()),
+                                new Derivation.Input("share", Quantity.of(limit.value(), limit.unit()), limit.name() + ", "
+                                + limit.source()),
                                 new Derivation.Input("C", Quantity.of(cell(context, branch.get(0)).capacityAh(), "Ah"), id)),
                                 limit.source())).build());
             }

@@ -12,8 +12,8 @@ import org.loomwright.engine.result.Mend;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A body into which loads or sources return is joined with the minus of a battery: by straps, seams, and the cable between an earth point and
- * the battery. Hinges, bearings and mountings do not count, they are no declared path.
+ * A body into which loads or sources return is joined with the minus of a battery: by straps, seams, and the cable between an
+ * earth point and the battery. Hinges, bearings and mountings do not count, they are no declared path.
  */
 final class BodyUnbondedRule implements Rule {
     @Override
@@ -38,7 +38,8 @@ final class BodyUnbondedRule implements Rule {
         Wiring wiring = Wiring.of(plan);
         for (int b = 0; b < plan.bodies().size(); b++) {
             Set<Integer> reached = wiring.reach(wiring.body(b), step -> true);
-            boolean home = plan.elements().stream().anyMatch(element -> element instanceof Plan.Cell cell && reached.contains(cell.b())
+            boolean home = plan.elements().stream().anyMatch(element -> element instanceof Plan.Cell cell
+                    && reached.contains(cell.b())
                     || element instanceof Plan.Converter converter && converter.isolated() && reached.contains(converter.outB()));
             if (!home) {
                 Set<String> returning = returning(context, wiring, b);
@@ -76,10 +77,12 @@ final class BodyUnbondedRule implements Rule {
                 + (shown.size() - 3) + " more";
         FindingBuilder builder = Finding.of(slug(), Severity.ERROR, body.id(), "Body " + body.id() + " takes the return of " + who
                 + " and is not bonded to the battery's minus")
-                .because("No strap, seam or cable that is declared leads from it to the minus of a battery; the current would find its way "
+                .because("No strap, seam or cable that is declared leads from it to the minus of a battery; the current would "
+                + "find its way "
                         + "through bearings, cables and linkages.");
         returning.forEach(id -> builder.causedBy(id, "returns into it", null));
-        return builder.mend(Mend.inWords("Add a strap from " + body.id() + " to the body at which the battery's minus cable ends."))
+        return builder.mend(Mend.inWords("Add a strap from " + body.id()
+                + " to the body at which the battery's minus cable ends."))
                 .build();
     }
 }

@@ -13,10 +13,10 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A contact carries its current, closes on the inrush of the loads behind it and opens their running current, at a voltage it is made for;
- * shunts, diodes and joints carry their current. Ratings are the part's. Loads with a duty that alone bring the current above the continuous
- * rating give a warning, as a contact heats up within minutes. Cranking lasts seconds, so the current then is held against the making capacity.
- * What links batteries is judged by its own rule.
+ * A contact carries its current, closes on the inrush of the loads behind it and opens their running current, at a voltage it
+ * is made for; shunts, diodes and joints carry their current. Ratings are the part's. Loads with a duty that alone bring the
+ * current above the continuous rating give a warning, as a contact heats up within minutes. Cranking lasts seconds, so the
+ * current then is held against the making capacity. What links batteries is judged by its own rule.
  */
 final class ContactDutyRule implements Rule {
     @Override

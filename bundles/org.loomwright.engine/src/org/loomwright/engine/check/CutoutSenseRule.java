@@ -15,8 +15,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * An under-voltage cut-out senses the battery's voltage, not that of a lossy feed, and its two voltages lie further apart than the sensed voltage
- * rises when it opens: by its own current times the resistance of feed and battery. Else it switches on and off without end.
+ * An under-voltage cut-out senses the battery's voltage, not that of a lossy feed, and its two voltages lie further apart
+ * than the sensed voltage rises when it opens: by its own current times the resistance of feed and battery. Else it switches
+ * on and off without end.
  */
 final class CutoutSenseRule implements Rule {
     private static final String DROP = "cutout-sense.drop";
@@ -97,8 +98,8 @@ final class CutoutSenseRule implements Rule {
     }
 
     private static double innerOhm(SolvedCase solved, int battery) {
-        return solved.running().at().network().items().get(solved.running().at().elementItem()[battery]) instanceof Network.Emf emf
-                ? emf.ohm() : 0;
+        int item = solved.running().at().elementItem()[battery];
+        return solved.running().at().network().items().get(item) instanceof Network.Emf emf ? emf.ohm() : 0;
     }
 
     private Finding far(CheckContext context, SolvedCase solved, int contact, Plan.Threshold threshold, int battery,
@@ -107,7 +108,8 @@ final class CutoutSenseRule implements Rule {
         Quantity wanted = Quantity.of(limit.value(), "V");
         String id = context.names().element(contact);
         FindingBuilder builder = Finding.of(slug(), Severity.ERROR, id, "Cut-out " + context.names().shown(id) + " senses " + is
-                + " less than battery " + context.names().shown(context.names().element(battery)) + " has, " + wanted + " at most")
+                + " less than battery " + context.names().shown(context.names().element(battery)) + " has, " + wanted
+                + " at most")
                 .inCase(solved.state().name()).figures(is, wanted)
                 .because("It opens while the battery is still good, the earlier the more current flows.");
         int[] node = solved.running().at().terminalNode();
@@ -116,7 +118,8 @@ final class CutoutSenseRule implements Rule {
         DropReasons reasons = new DropReasons(context.plan(), context.names());
         reasons.causes(builder, parts);
         new SectionMends(context.plan(), context.names()).forDrop(parts, limit.value()).ifPresent(builder::mend);
-        return builder.mend(Mend.inWords("Mount the cut-out at the battery, or sense over a thin pair of its own from the battery's posts."))
+        return builder.mend(Mend.inWords("Mount the cut-out at the battery, or sense over a thin pair of its own from the "
+                + "battery's posts."))
                 .derived(reasons.drop(parts)).build();
     }
 
@@ -132,7 +135,8 @@ final class CutoutSenseRule implements Rule {
                 .causedBy(batteryId, "own resistance of the battery", Quantity.of(rise.amps() * rise.ownOhm(), "V"))
                 .mend(Mend.inWords("Set its two voltages at least " + wanted + " apart, or sense at the battery."))
                 .derived(new Derivation("rise on opening", wanted, "Vfeed + I x Rbattery", List.of(
-                        new Derivation.Input("Vfeed", Quantity.of(StrictMath.max(0, rise.dropV()), "V"), "between battery and sense point"),
+                        new Derivation.Input("Vfeed", Quantity.of(StrictMath.max(0, rise.dropV()), "V"),
+                        "between battery and sense point"),
                         new Derivation.Input("I", Quantity.of(rise.amps(), "A"), id),
                         new Derivation.Input("Rbattery", Quantity.of(1000 * rise.ownOhm(), "mohm"), batteryId)),
                         "Ohm's law; what else the battery feeds goes on")).build();

@@ -13,9 +13,9 @@ import org.loomwright.engine.result.Mend;
 import org.loomwright.engine.result.Severity;
 
 /**
- * No protective device and no one-pole hand switch lies in a return (ISO 10133, recalled): what is behind it stays on plus when it opens, and a
- * fault to the structure goes past it. A switch with another pole in the supply opens both. Only coils returning through it make it a warning.
- * The base vehicle's own are as their maker built them.
+ * No protective device and no one-pole hand switch lies in a return (ISO 10133, recalled): what is behind it stays on plus
+ * when it opens, and a fault to the structure goes past it. A switch with another pole in the supply opens both. Only coils
+ * returning through it make it a warning. The base vehicle's own are as their maker built them.
  */
 final class DeviceInReturnRule implements Rule {
     private static final String CHOICE = "device-in-return";
@@ -77,7 +77,8 @@ final class DeviceInReturnRule implements Rule {
         boolean control = !protector && onlyCoils(context, wiring, e);
         return Finding.of(slug(), control ? Severity.WARNING : Severity.ERROR, context.names().element(e),
                 (protector ? "Protective device " : "One-pole switch ") + shown + " lies in a return")
-                .because(protector ? "When it opens, everything behind it stays on plus, and a fault to the structure goes past it."
+                .because(protector ? "When it opens, everything behind it stays on plus, and a fault to the structure goes "
+                + "past it."
                         : "With it open everything behind stays on plus, and one fault to the structure switches it on.")
                 .because("The practice says: " + choice.name() + " " + choice.value() + " (" + choice.source() + ").")
                 .mend(Mend.inWords(protector ? "Put it into the supply." : "Put it into the supply, or use one with two poles."))

@@ -26,7 +26,8 @@ final class FedThrough {
     static FedThrough of(CheckContext context, Wiring wiring, int element) {
         int[] ends = Wiring.ends(context.plan().elements().get(element));
         for (int i = 0; i < 2; i++) {
-            SortedSet<Integer> side = wiring.reach(ends[1 - i], step -> step.via() != Wiring.Via.STRUCTURE && !step.through(element));
+            SortedSet<Integer> side = wiring.reach(ends[1 - i], step -> step.via() != Wiring.Via.STRUCTURE
+                    && !step.through(element));
             boolean source = side.stream().anyMatch(node -> wiring.isTerminal(node) && context.circuits().graph().isSource(node));
             if (!source && !side.contains(ends[i])) {
                 List<Integer> found = new ArrayList<>();

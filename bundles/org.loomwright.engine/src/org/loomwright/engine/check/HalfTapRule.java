@@ -10,7 +10,10 @@ import org.loomwright.engine.result.FindingBuilder;
 import org.loomwright.engine.result.Mend;
 import org.loomwright.engine.result.Severity;
 
-/** Nothing takes current from the middle of batteries in series, unless a converter or charger that feeds the middle balances them. */
+/**
+ * Nothing takes current from the middle of batteries in series, unless a converter or charger that feeds the middle balances
+ * them.
+ */
 final class HalfTapRule implements Rule {
     @Override
     public String slug() {
@@ -47,7 +50,8 @@ final class HalfTapRule implements Rule {
     private Finding finding(CheckContext context, int e, int net) {
         FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().element(e),
                 context.names().shownElement(e) + " hangs on the middle of batteries in series")
-                .because("One half of the pair gives its current alone; the other half is overcharged for it, and both fail early.");
+                .because("One half of the pair gives its current alone; the other half is overcharged for it, and both fail "
+                + "early.");
         for (int other = 0; other < context.plan().elements().size(); other++) {
             if (context.plan().elements().get(other) instanceof Plan.Cell cell
                     && (context.nets().netOf()[cell.a()] == net || context.nets().netOf()[cell.b()] == net)) {

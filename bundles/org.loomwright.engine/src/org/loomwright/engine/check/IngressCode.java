@@ -7,8 +7,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Digits of a protection code after IEC 60529 and ISO 20653, for example IP54, IPX5 or IP6K9K; of several codes, as in IP66/IP69K, the highest
- * of each. An X counts as 0. The digits are compared as numbers, as the trade does; strictly, immersion (7, 8) does not include jets (5, 6).
+ * Digits of a protection code after IEC 60529 and ISO 20653, for example IP54, IPX5 or IP6K9K; of several codes, as in
+ * IP66/IP69K, the highest of each. An X counts as 0. The digits are compared as numbers, as the trade does; strictly,
+ * immersion (7, 8) does not include jets (5, 6).
  *
  * @param solids first digit, 0 to 6
  * @param water  second digit, 0 to 9

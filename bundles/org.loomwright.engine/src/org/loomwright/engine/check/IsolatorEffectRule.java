@@ -13,9 +13,10 @@ import org.loomwright.engine.result.Mend;
 import org.loomwright.engine.result.Severity;
 
 /**
- * Each hand-operated battery isolator is opened in each case in which it is closed. What must stay live stays live, and while the engine runs the
- * alternator keeps a battery (else its voltage leaps up and destroys what is connected). With all isolators open, the ignition off and the engine
- * at rest nothing else is live on a battery that has an isolator; the base vehicle's loads are exempt.
+ * Each hand-operated battery isolator is opened in each case in which it is closed. What must stay live stays live, and while
+ * the engine runs the alternator keeps a battery (else its voltage leaps up and destroys what is connected). With all
+ * isolators open, the ignition off and the engine at rest nothing else is live on a battery that has an isolator; the base
+ * vehicle's loads are exempt.
  */
 final class IsolatorEffectRule implements Rule {
     @Override
@@ -110,7 +111,8 @@ final class IsolatorEffectRule implements Rule {
                         .inCase(solved.state().name())
                         .because("Without a battery its voltage leaps up and destroys its diodes and what is connected.")
                         .causedBy(context.names().element(e), "runs without a battery", null)
-                        .mend(Mend.inWords("Connect the alternator on the battery side of the isolator, or take an isolator with a pole "
+                        .mend(Mend.inWords("Connect the alternator on the battery side of the isolator, or take an isolator "
+                        + "with a pole "
                                 + "that stops it.")).build());
             }
         }
@@ -130,7 +132,8 @@ final class IsolatorEffectRule implements Rule {
                 FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().element(e),
                         context.names().shownElement(e) + " stays live when isolator " + context.names().shown(id) + " is open")
                         .inCase(solved.state().name())
-                        .because("It is fed from the battery side of the isolator and drains the battery, or is worked on while live.")
+                        .because("It is fed from the battery side of the isolator and drains the battery, or is worked on "
+                        + "while live.")
                         .causedBy(id, "does not cut it off", null);
                 findings.add(builder.mend(Mend.inWords("Feed it from behind " + context.names().shown(id)
                         + ", or mark it as one that must stay live.")).build());
@@ -146,7 +149,8 @@ final class IsolatorEffectRule implements Rule {
                 int node = solved.running().at().terminalNode()[end];
                 for (int at : new int[] {load.a(), load.b()}) {
                     int here = solved.running().at().terminalNode()[at];
-                    if (live.joined(node, here) && (live.atPlus(node) || KeptBattery.isMinus(plan, solved.running().at(), live, node))) {
+                    if (live.joined(node, here) && (live.atPlus(node) || KeptBattery.isMinus(plan, solved.running().at(), live,
+                            node))) {
                         return contact.device();
                     }
                 }

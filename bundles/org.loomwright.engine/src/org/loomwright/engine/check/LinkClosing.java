@@ -17,9 +17,9 @@ import org.loomwright.engine.flow.Network;
 import org.loomwright.engine.flow.OperatingPoint;
 
 /**
- * A split-charge link just closed between batteries of different charge: one side full, the other as low as any case has it or the practice's
- * {@code state.rest-charge}, with the smallest resistances of batteries, joints and conductors, so that the current is the largest. The network
- * of a case is solved anew for it.
+ * A split-charge link just closed between batteries of different charge: one side full, the other as low as any case has it
+ * or the practice's {@code state.rest-charge}, with the smallest resistances of batteries, joints and conductors, so that the
+ * current is the largest. The network of a case is solved anew for it.
  */
 final class LinkClosing {
     private final CheckContext context;
@@ -30,7 +30,10 @@ final class LinkClosing {
         this.links = links;
     }
 
-    /** The link (contacts of one device, indexes in elements) closed in a case, the side of {@code fuller} full; null when nothing comes of it. */
+    /**
+     * The link (contacts of one device, indexes in elements) closed in a case, the side of {@code fuller} full; null when
+     * nothing comes of it.
+     */
     SolvedCase.Solved solve(SolvedCase solved, List<Integer> contacts, int fuller, int emptier) {
         Set<Integer> full = new TreeSet<>(links.cells(fuller));
         Set<Integer> low = new TreeSet<>(links.cells(emptier));

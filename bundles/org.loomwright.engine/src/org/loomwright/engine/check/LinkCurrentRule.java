@@ -13,8 +13,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A split-charge link carries the charging current, what flows through it while cranking, and what flows at the moment it closes between
- * batteries of different charge; fuses in its line hold. Contacts carry their continuous rating and, for seconds, what they can close on.
+ * A split-charge link carries the charging current, what flows through it while cranking, and what flows at the moment it
+ * closes between batteries of different charge; fuses in its line hold. Contacts carry their continuous rating and, for
+ * seconds, what they can close on.
  */
 final class LinkCurrentRule implements Rule {
     private static final double SAME = 1e-6;
@@ -61,9 +62,11 @@ final class LinkCurrentRule implements Rule {
                 : cranking ? ((Plan.Contact) element).makeA() : ((Plan.Contact) element).continuousA();
         double amps = StrictMath.abs(solved.running().elementA(e));
         if (Beyond.above(amps, limitA)) {
-            findings.add(finding(context, e, solved.state().name(), cranking ? " carries %s while cranking, made for %s for seconds"
+            findings.add(finding(context, e, solved.state().name(), cranking
+                    ? " carries %s while cranking, made for %s for seconds"
                     : " carries %s, made for %s", amps, limitA,
-                    cranking ? "The other battery helps the starter through the link." : "The link takes the whole charging current.")
+                    cranking ? "The other battery helps the starter through the link."
+                    : "The link takes the whole charging current.")
                     .build());
         }
     }
@@ -75,7 +78,8 @@ final class LinkCurrentRule implements Rule {
         String id = context.names().element(e);
         return Finding.of(slug(), Severity.WARNING, id, "Link " + context.names().shown(id) + String.format(text, is, wanted))
                 .inCase(caseName).figures(is, wanted).because(why)
-                .mend(Mend.inWords("Use a link made for at least " + is + ", or charge over a converter with a limit of its own."));
+                .mend(Mend.inWords("Use a link made for at least " + is
+                + ", or charge over a converter with a limit of its own."));
     }
 
     private void closed(CheckContext context, LinkClosing closing, List<Integer> contacts, List<Finding> findings) {
@@ -97,14 +101,15 @@ final class LinkCurrentRule implements Rule {
         if (worst == null) {
             return;
         }
-        double makeA = contacts.stream().mapToDouble(e -> ((Plan.Contact) context.plan().elements().get(e)).makeA()).max().orElseThrow();
+        double makeA = contacts.stream().mapToDouble(e -> ((Plan.Contact) context.plan().elements().get(e)).makeA()).max()
+                .orElseThrow();
+        double full = context.practice().value("state.full-charge");
         if (Beyond.above(mostA, makeA)) {
             Quantity is = Quantity.of(mostA, "A");
             findings.add(finding(context, contacts.get(0), at.state().name(), " closes on %s, made to close on %s", mostA, makeA,
                     "One battery is full, the other low, and only their resistances hold the current back.")
                     .derived(new Derivation("current on closing", is, "operating point with the link closed", List.of(
-                            new Derivation.Input("charge of the fuller side", Quantity.of(context.practice().value("state.full-charge"), "1"),
-                                    "state.full-charge"),
+                            new Derivation.Input("charge of the fuller side", Quantity.of(full, "1"), "state.full-charge"),
                             new Derivation.Input("least charge of the other side", Quantity.of(lowest(context, closing), "1"),
                                     "least of the cases and state.rest-charge")),
                             "Kirchhoff's laws; smallest resistances of batteries, joints and conductors")).build());
@@ -155,10 +160,12 @@ final class LinkCurrentRule implements Rule {
                         .inCase(caseName).figures(is, wanted)
                         .because(cranking ? "The other battery helps the starter through the link."
                                 : "One battery is full, the other low, and only their resistances hold the current back.")
-                        .because("Once the " + protector.kind() + " has opened the second battery is charged no more, and nobody notices.")
+                        .because("Once the " + protector.kind()
+                        + " has opened the second battery is charged no more, and nobody notices.")
                         .causedBy(fuse, "may open at that current", wanted)
                         .mend(Mend.inWords(cranking ? "Let the link open while starting, as by the charging voltage it senses."
-                                : "Charge over a converter with a limit of its own, or use cable and fuse for at least " + is + "."))
+                                : "Charge over a converter with a limit of its own, or use cable and fuse for at least " + is
+                                + "."))
                         .build());
             }
         }

@@ -7,7 +7,10 @@ import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.nets.NetFinder;
 import org.loomwright.engine.nets.Nets;
 
-/** What joins plus with minus, or two voltages, in one net: conductors without any one of which the net falls apart into sound ones. */
+/**
+ * What joins plus with minus, or two voltages, in one net: conductors without any one of which the net falls apart into sound
+ * ones.
+ */
 final class MixedNet {
     private final CheckContext context;
     private final int net;

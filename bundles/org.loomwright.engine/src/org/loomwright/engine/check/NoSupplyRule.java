@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.result.Finding;
@@ -13,8 +14,9 @@ import org.loomwright.engine.result.Mend;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A load that a case of the user wants has closed paths to the plus and to the minus of a source. What opens the path is named: a switch, the
- * switch of a relay's coil, a way without a fuse. The engine's own cases want nothing by name and are left out.
+ * A load that a case of the user wants has closed paths to the plus and to the minus of a source. What opens the path is
+ * named: a switch, the switch of a relay's coil, a way without a fuse. The engine's own cases want nothing by name and are
+ * left out. A cut-out between its two voltages may be either way and gives a note.
  */
 final class NoSupplyRule implements Rule {
     @Override
@@ -56,13 +58,16 @@ final class NoSupplyRule implements Rule {
 
     private Finding finding(CheckContext context, SolvedCase solved, Wiring wiring, SupplySearch search, int element,
             Plan.Demand load) {
-        FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().element(element),
-                context.names().shownElement(element) + " is wanted and has no supply")
-                .inCase(solved.state().name());
         int a = solved.running().at().terminalNode()[load.a()];
         int b = solved.running().at().terminalNode()[load.b()];
         List<Integer> supply = search.toPlus(a);
         List<Integer> back = search.toMinus(b);
+        boolean certain = supply == null || back == null || supply.isEmpty() && back.isEmpty()
+                || Stream.concat(supply.stream(), back.stream()).anyMatch(e -> !mayBeClosed(context.plan(), solved, e));
+        FindingBuilder builder = Finding.of(slug(), certain ? Severity.ERROR : Severity.NOTE, context.names().element(element),
+                context.names().shownElement(element) + (certain ? " is wanted and has no supply"
+                        : " is wanted; the figures have it without supply"))
+                .inCase(solved.state().name());
         Set<Integer> told = new TreeSet<>();
         if (supply == null) {
             noWay(context, wiring, load.a(), "plus", builder);
@@ -106,13 +111,29 @@ final class NoSupplyRule implements Rule {
                 }
             }
         } else if ("threshold".equals(contact.driver())) {
-            builder.because("The contact of " + shown + " is open at the voltage it senses in this case.")
+            builder.because("The contact of " + shown + (mayBeClosed(context.plan(), solved, element)
+                    ? " stays as it was at the voltage it senses in this case, and is taken as open."
+                    : " is open at the voltage it senses in this case."))
                     .causedBy(id, "open at this voltage", null);
         } else {
             String why = "engine".equals(contact.driver()) ? "closes when the engine runs"
-                    : "start".equals(contact.driver()) ? "closes while starting" : "follows the ignition switch (" + contact.driver() + ")";
-            builder.because("The contact of " + shown + " " + why + "; in this case it is open.").causedBy(id, "open contact", null);
+                    : "start".equals(contact.driver()) ? "closes while starting" : "follows the ignition switch ("
+                    + contact.driver() + ")";
+            builder.because("The contact of " + shown + " " + why + "; in this case it is open.").causedBy(id, "open contact",
+                    null);
         }
+    }
+
+    /** True for a contact whose threshold senses a voltage between those for on and off, where it stays as it was. */
+    private static boolean mayBeClosed(Plan plan, SolvedCase solved, int element) {
+        if (!(plan.elements().get(element) instanceof Plan.Contact contact) || contact.drivenBy() < 0
+                || !(plan.elements().get(contact.drivenBy()) instanceof Plan.Threshold threshold) || threshold.plus() < 0
+                || threshold.minus() < 0) {
+            return false;
+        }
+        double volts = solved.running().voltage(threshold.plus(), threshold.minus());
+        return volts > StrictMath.min(threshold.onAt(), threshold.offAt())
+                && volts < StrictMath.max(threshold.onAt(), threshold.offAt());
     }
 
     private static void noWay(CheckContext context, Wiring wiring, int terminal, String side, FindingBuilder builder) {

@@ -14,8 +14,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A terminal carries no more than it is made for; a pin, whose neighbours warm it when they are loaded too, a share of that. What passes from lug
- * to lug on a stud does not pass through the terminal, so only what goes into the device counts; on posts and splices all does.
+ * A terminal carries no more than it is made for; a pin, whose neighbours warm it when they are loaded too, a share of that.
+ * What passes from lug to lug on a stud does not pass through the terminal, so only what goes into the device counts; on
+ * posts and splices all does.
  */
 final class PinLoadRule implements Rule {
     private static final String FACTOR = "pin-load.factor";
@@ -90,7 +91,8 @@ final class PinLoadRule implements Rule {
         Quantity is = Quantity.of(amps[t], "A");
         Quantity wanted = Quantity.of(limitA, "A");
         String what = ("pin".equals(terminal.form()) ? "Pin " : "Terminal ") + context.names().shown(terminal.id());
-        FindingBuilder builder = Finding.of(slug(), Severity.ERROR, terminal.id(), what + " carries " + is + ", it may carry " + wanted)
+        FindingBuilder builder = Finding.of(slug(), Severity.ERROR, terminal.id(), what + " carries " + is + ", it may carry "
+                + wanted)
                 .inCase(solved.state().name()).figures(is, wanted)
                 .because(derated ? "It is rated for " + Quantity.of(terminal.currentMaxA(), "A")
                         + " alone; other pins of the connector are loaded too and warm it."
@@ -100,8 +102,8 @@ final class PinLoadRule implements Rule {
             builder.causedBy(context.names().conductor(most), "current of the conductor",
                     Quantity.of(StrictMath.abs(solved.running().conductorA(most)), "A"));
         }
-        builder.mend(Mend.inWords(derated ? "Share the current over two pins, or use a connector whose pins are rated for at least "
-                + Quantity.of(amps[t] / factor.value(), "A") + "." : "Use a part whose terminal is rated for at least " + is + "."));
+        builder.mend(Mend.inWords(derated ? "Share the current over two pins, or use a connector with pins for at least "
+                + Quantity.of(amps[t] / factor.value(), "A") + "." : "Use a part with a terminal for at least " + is + "."));
         findings.add(builder.derived(new Derivation("current the terminal may carry", wanted, derated ? "Imax x factor" : "Imax",
                 List.of(new Derivation.Input("Imax", Quantity.of(terminal.currentMaxA(), "A"), terminal.id()),
                         new Derivation.Input("factor", Quantity.of(derated ? factor.value() : 1, "1"),

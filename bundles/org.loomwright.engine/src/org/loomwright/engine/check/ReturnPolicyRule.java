@@ -11,9 +11,9 @@ import org.loomwright.engine.result.Mend;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A load returns through the structure only where that is permitted: by the body's own policy, else by the vehicle's or the practice's
- * (forbidden after ISO 10133 and 13297, recalled, where a return of its own is wanted). With listed loads, the arrangement names the ones that
- * may. The base vehicle's own loads are as their maker built them.
+ * A load returns through the structure only where that is permitted: by the body's own policy, else by the vehicle's or the
+ * practice's (forbidden after ISO 10133 and 13297, recalled, where a return of its own is wanted). With listed loads, the
+ * arrangement names the ones that may. The base vehicle's own loads are as their maker built them.
  */
 final class ReturnPolicyRule implements Rule {
     private static final String CHOICE = "return-policy";
@@ -45,7 +45,7 @@ final class ReturnPolicyRule implements Rule {
             Plan.Device device = plan.devices().get(plan.elements().get(e).device());
             if (terminal >= 0 && !device.existing()) {
                 for (int point : ways.earthPoints(terminal)) {
-                    Plan.Body body = plan.bodies().get(plan.terminals().get(point).body());
+                    Plan.Body body = plan.bodies().get(ways.bodyAt(point));
                     check(context, e, device, plan.terminals().get(point), body, general, findings);
                 }
             }
@@ -68,13 +68,15 @@ final class ReturnPolicyRule implements Rule {
         } else if ("own".equals(device.returnPolicy())) {
             why = "The arrangement settles that it returns by a conductor of its own.";
         } else if ("listedLoads".equals(policy) && !"structure".equals(device.returnPolicy())) {
-            why = "Only loads that the arrangement lists may return through the structure, after " + by + ", and it lists this one not.";
+            why = "Only loads that the arrangement lists may return through the structure, after " + by
+                    + ", and it lists this one not.";
         }
         if (why != null) {
             FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().element(e),
                     context.names().shownElement(e) + " returns through " + body.id() + ", which is not permitted").because(why)
-                    .causedBy(point.id(), "earth point that takes the return", null);
-            findings.add(builder.mend(Mend.inWords("Lead its return by a conductor to the battery or to a negative bar.")).build());
+                    .causedBy(point.id(), "takes the return into the body", null);
+            findings.add(builder.mend(Mend.inWords("Lead its return by a conductor to the battery or to a negative bar."))
+                    .build());
         }
     }
 }

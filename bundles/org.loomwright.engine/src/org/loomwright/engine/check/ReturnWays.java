@@ -37,8 +37,8 @@ final class ReturnWays {
     }
 
     /**
-     * Earth points through which a return leads into the structure; empty when conductors alone lead to the minus of a source, then the
-     * current takes those, and when the return leads nowhere.
+     * Earth points, and cases bolted to a body, through which a return leads into the structure; empty when conductors alone
+     * lead to the minus of a source, then the current takes those, and when the return leads nowhere.
      */
     List<Integer> earthPoints(int returnTerminal) {
         SortedSet<Integer> reached = wiring.reach(returnTerminal, step -> step.via() != Wiring.Via.STRUCTURE);
@@ -47,15 +47,16 @@ final class ReturnWays {
             if (sourceMinus.contains(node)) {
                 return List.of();
             }
-            if (plan.terminals().get(node).device() < 0) {
+            if (bodyAt(node) >= 0) {
                 points.add(node);
             }
         }
         return points;
     }
 
-    /** The wiring that was searched. */
-    Wiring wiring() {
-        return wiring;
+    /** Body that an earth point or the case of a device touches, -1 for other terminals. */
+    int bodyAt(int terminal) {
+        Plan.Terminal at = plan.terminals().get(terminal);
+        return at.device() < 0 ? at.body() : "case".equals(at.role()) ? plan.devices().get(at.device()).body() : -1;
     }
 }

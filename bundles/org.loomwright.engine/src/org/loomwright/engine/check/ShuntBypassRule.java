@@ -12,8 +12,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A measuring shunt at the minus of a battery is the only way from its post: loads and charging sources that return on the battery's side, and
- * conductors around it, are not counted. What the shunt's own device draws does not matter, nor do the wires that only sense.
+ * A measuring shunt at the minus of a battery is the only way from its post: loads and charging sources that return on the
+ * battery's side, and conductors around it, are not counted. What the shunt's own device draws does not matter, nor do the
+ * wires that only sense. With batteries on both sides, the side with fewer loads is taken for the measured battery's.
  */
 final class ShuntBypassRule implements Rule {
     @Override
@@ -44,23 +45,22 @@ final class ShuntBypassRule implements Rule {
     }
 
     private void check(CheckContext context, Wiring wiring, int e, Plan.Shunt shunt, List<Finding> findings) {
-        int shuntAt = e;
+        List<String> fewest = null;
         for (int[] sides : new int[][] {{shunt.a(), shunt.b()}, {shunt.b(), shunt.a()}}) {
-            int near = sides[0];
-            boolean post = batteryAt(context.plan(), wiring.reach(near,
-                    step -> step.via() != Wiring.Via.STRUCTURE && !step.through(shuntAt)));
-            if (!post) {
+            if (!batteryAt(context.plan(),
+                    wiring.reach(sides[0], step -> step.via() != Wiring.Via.STRUCTURE && !step.through(e)))) {
                 continue;
             }
-            Set<Integer> side = wiring.reach(near, step -> !step.through(shuntAt));
+            Set<Integer> side = wiring.reach(sides[0], step -> !step.through(e));
             if (side.contains(sides[1])) {
                 findings.add(around(context, wiring, e, side, sides));
                 return;
             }
             List<String> passing = passing(context, shunt.device(), side);
-            if (!passing.isEmpty()) {
-                findings.add(finding(context, e, passing));
-            }
+            fewest = fewest == null || passing.size() < fewest.size() ? passing : fewest;
+        }
+        if (fewest != null && !fewest.isEmpty()) {
+            findings.add(finding(context, e, fewest));
         }
     }
 

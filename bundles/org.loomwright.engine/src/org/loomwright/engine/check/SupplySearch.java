@@ -36,7 +36,10 @@ final class SupplySearch {
         }
     }
 
-    /** Elements of the plan that are open on the way to the plus side of a source, from the node on; null when no way leads there. */
+    /**
+     * Elements of the plan that are open on the way to the plus side of a source, from the node on; null when no way leads
+     * there.
+     */
     List<Integer> toPlus(int node) {
         return search(node, plus);
     }

@@ -64,7 +64,8 @@ final class TerminalFitRule implements Rule {
         } else if (Beyond.below(core.sectionMm2(), terminal.sectionMinMm2())) {
             Plan.Cable cable = context.plan().cables().get(core.cable());
             findings.add(section(context, conductor, terminal, terminal.sectionMinMm2(), "at least ",
-                    new SectionMends(context.plan(), context.names()).atLeast(cable, terminal.sectionMinMm2()).stream().toList()));
+                    new SectionMends(context.plan(), context.names()).atLeast(cable, terminal.sectionMinMm2()).stream()
+                    .toList()));
         }
         if (Beyond.above(holeMm, terminal.studMm()) || Beyond.below(holeMm, terminal.studMm())) {
             Quantity is = Quantity.of(holeMm, "mm");
@@ -73,7 +74,8 @@ final class TerminalFitRule implements Rule {
                     "Lug of " + context.names().shownConductor(conductor) + " at " + context.names().shown(terminal.id())
                             + " has a hole for " + metric(holeMm) + ", the stud is " + metric(terminal.studMm()))
                     .figures(is, wanted)
-                    .because(holeMm > terminal.studMm() ? "A lug with too much room presses on a rim only, works loose and heats up."
+                    .because(holeMm > terminal.studMm() ? "A lug with too much room presses on a rim only, works loose and "
+                    + "heats up."
                             : "The lug does not go over the stud; a drilled-out lug has no metal left.")
                     .causedBy(terminal.id(), "stud " + metric(terminal.studMm()), wanted)
                     .mend(Mend.inWords("Use a lug for " + metric(terminal.studMm()) + ".")).build());

@@ -13,8 +13,9 @@ import java.util.function.Predicate;
 import org.loomwright.engine.assembly.Plan;
 
 /**
- * How terminals and structure bodies of a plan are joined: conductors, bars, what passes current inside devices, earth points, cases,
- * bonds and seams. Nodes are the terminals by their index, then the bodies. Loads, coils, cells and regulated sources join nothing.
+ * How terminals and structure bodies of a plan are joined: conductors, bars, what passes current inside devices, earth
+ * points, cases, bonds and seams. Nodes are the terminals by their index, then the bodies. Loads, coils, cells and regulated
+ * sources join nothing.
  */
 final class Wiring {
     private final int terminals;

@@ -14,8 +14,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * Nothing joins plus with minus or two voltages, terminals with a polarity are on their side, and loads and converters are in a domain of their
- * voltage. Terminals of switches, connectors and fuse holders may lie on either side; so may posts, splices and pins (role signal).
+ * Nothing joins plus with minus or two voltages, terminals with a polarity are on their side, and loads and converters are in
+ * a domain of their voltage. Terminals of switches, connectors and fuse holders may lie on either side; so may posts, splices
+ * and pins (role signal).
  */
 final class WrongNetRule implements Rule {
     @Override
@@ -57,7 +58,8 @@ final class WrongNetRule implements Rule {
                 (culprit >= 0 ? context.names().shownConductor(culprit) : context.names().shown(element))
                         + (mixed.twoVoltages() ? " joins two voltages" : " joins plus with minus"));
         builder.because(mixed.twoVoltages() ? "Sources of different voltage meet there without a converter between."
-                : "The plus and the minus of a source meet there: a short circuit as soon as every contact on the way is closed.");
+                : "The plus and the minus of a source meet there: a short circuit as soon as every contact on the way is "
+                + "closed.");
         if (culprit < 0) {
             builder.because("No single conductor is to blame; look at the sources named.");
         }
@@ -82,7 +84,8 @@ final class WrongNetRule implements Rule {
             if (wired[t] && (plusOnMinus || minusOnPlus) && !eitherSide.contains(t)) {
                 String at = context.names().shown(terminal.id());
                 FindingBuilder builder = Finding.of(slug(), Severity.ERROR, terminal.id(),
-                        "Terminal " + at + " is for " + terminal.role() + ", it is connected to " + (plusOnMinus ? "minus" : "plus"))
+                        "Terminal " + at + " is for " + terminal.role() + ", it is connected to "
+                                + (plusOnMinus ? "minus" : "plus"))
                         .because("Its part wants " + terminal.role() + " there; polarised parts are damaged when reversed.");
                 for (int c = 0; c < plan.conductors().size(); c++) {
                     if (plan.conductors().get(c).a() == t || plan.conductors().get(c).b() == t) {
@@ -94,7 +97,10 @@ final class WrongNetRule implements Rule {
         }
     }
 
-    /** Terminals where only something hangs that works either way round, and those of motors that are reversed by change-over contacts. */
+    /**
+     * Terminals where only something hangs that works either way round, and those of motors that are reversed by change-over
+     * contacts.
+     */
     private static Set<Integer> eitherSide(CheckContext context) {
         Plan plan = context.plan();
         Set<Integer> passing = new HashSet<>();
@@ -147,7 +153,8 @@ final class WrongNetRule implements Rule {
     private Finding voltage(CheckContext context, int e, String bound, double volts, double nominalV, String why) {
         Quantity is = Quantity.of(nominalV, "V");
         Quantity wanted = Quantity.of(volts, "V");
-        return Finding.of(slug(), Severity.ERROR, context.names().element(e), context.names().shownElement(e) + " " + bound + wanted
+        return Finding.of(slug(), Severity.ERROR, context.names().element(e), context.names().shownElement(e) + " " + bound
+                + wanted
                 + " and is connected to a domain of " + is).figures(is, wanted).because(why)
                 .mend(Mend.inWords("Feed it from a domain of its voltage, over a converter, or take a part made for " + is + "."))
                 .build();

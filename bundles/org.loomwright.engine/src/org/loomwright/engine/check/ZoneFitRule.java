@@ -12,9 +12,9 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
 /**
- * A device suits the zone it sits in: its protection code, that of the box it is mounted in counting too, its ambient range, and no switching
- * contacts or fuses where fuel or gas may gather. A part without a code or a range is not judged by it. The base vehicle's own devices sit
- * where their maker put them.
+ * A device suits the zone it sits in: its protection code, that of the box it is mounted in counting too, its ambient range,
+ * and no switching contacts or fuses where fuel or gas may gather. A part without a code or a range is not judged by it. The
+ * base vehicle's own devices sit where their maker put them.
  */
 final class ZoneFitRule implements Rule {
     @Override
@@ -75,13 +75,15 @@ final class ZoneFitRule implements Rule {
         if (Beyond.below(device.ambientMaxC(), zone.ambientMaxC())) {
             Quantity is = Quantity.of(zone.ambientMaxC(), "degC");
             Quantity wanted = Quantity.of(device.ambientMaxC(), "degC");
-            findings.add(zone(context, device, zone, Severity.ERROR, " bears at most " + wanted + ", zone " + zone.id() + " gets " + is)
+            findings.add(zone(context, device, zone, Severity.ERROR, " bears at most " + wanted + ", zone " + zone.id()
+                    + " gets " + is)
                     .figures(is, wanted).mend(Mend.inWords("Move it to a cooler zone, or use a part for " + is + ".")).build());
         }
         if (Beyond.above(device.ambientMinC(), zone.ambientMinC())) {
             Quantity is = Quantity.of(zone.ambientMinC(), "degC");
             Quantity wanted = Quantity.of(device.ambientMinC(), "degC");
-            findings.add(zone(context, device, zone, Severity.WARNING, " works down to " + wanted + ", zone " + zone.id() + " gets " + is)
+            findings.add(zone(context, device, zone, Severity.WARNING, " works down to " + wanted + ", zone " + zone.id()
+                    + " gets " + is)
                     .figures(is, wanted)
                     .mend(Mend.inWords("Leave it off below " + wanted + ", or use a part for " + is + ".")).build());
         }
@@ -101,7 +103,8 @@ final class ZoneFitRule implements Rule {
         if (hazard != null && sparks) {
             boolean contacts = context.plan().elements().stream().anyMatch(element -> element.device() == d
                     && element instanceof Plan.Contact);
-            findings.add(zone(context, device, zone, Severity.ERROR, contacts ? " has switching contacts, zone " + zone.id() + " " + hazard
+            findings.add(zone(context, device, zone, Severity.ERROR, contacts ? " has switching contacts, zone " + zone.id()
+                    + " " + hazard
                     : " has fuses, zone " + zone.id() + " " + hazard)
                     .because("A contact that opens and a fuse that blows make a spark, and gas or vapour may be there.")
                     .mend(Mend.inWords("Move it out of " + zone.id() + ".")).build());

@@ -41,7 +41,9 @@ class BatteryMixRuleTest {
         assertTrue(finding.is().value() > 1.2 && finding.is().value() < 2, finding.title());
     }
 
-    /** Link: R = 2 x (0.018 x 3 / 35 + 2 x 0.0002) ohm at 20 degrees; share 2 (0.004 + R) / (0.008 + R), a little more when warm. */
+    /**
+     * Link: R = 2 x (0.018 x 3 / 35 + 2 x 0.0002) ohm at 20 degrees; share 2 (0.004 + R) / (0.008 + R), a little more when warm.
+     */
     @Test
     void theShareIsHeldAgainstTheLimit() {
         double ratio = findings(on(bank(3, 100))).get(0).is().value();

@@ -60,7 +60,8 @@ class LinkCurrentRuleTest {
     @Test
     void aFuseInItsLineIsNamedWhenItMayOpenWhileCranking() {
         List<Finding> findings = findings(linked("ignition", 40));
-        Finding cranking = findings.stream().filter(finding -> finding.title().contains("while cranking")).findFirst().orElseThrow();
+        Finding cranking = findings.stream().filter(finding -> finding.title().contains("while cranking")).findFirst()
+                .orElseThrow();
         assertEquals("K1", cranking.element());
         assertEquals("F1.1", cranking.causes().get(0).element());
         assertEquals(40, cranking.wanted().value(), 0);
@@ -76,8 +77,8 @@ class LinkCurrentRuleTest {
     }
 
     /**
-     * Without a source and loads Ohm's law gives the current: (12.8 - 12.3) V over two batteries of 4 milliohm, contact 1, and cables, new and
-     * cold: 0.0175 x (2 + 2) / 16 + 0.0175 x 1 / 35, six ends of 0.02 milliohm.
+     * Without a source and loads Ohm's law gives the current: (12.8 - 12.3) V over two batteries of 4 milliohm, contact 1,
+     * and cables, new and cold: 0.0175 x (2 + 2) / 16 + 0.0175 x 1 / 35, six ends of 0.02 milliohm.
      */
     @Test
     void theCurrentOnClosingIsTheDifferenceOverTheLoop() {

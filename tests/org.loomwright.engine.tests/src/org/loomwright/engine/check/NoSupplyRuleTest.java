@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.loomwright.engine.fixture.PlanFixture;
 import org.loomwright.engine.result.Cause;
 import org.loomwright.engine.result.Finding;
+import org.loomwright.engine.result.Severity;
 
 /** Loads that a case wants. */
 class NoSupplyRuleTest {
@@ -89,5 +90,18 @@ class NoSupplyRuleTest {
         PlanFixture fixture = fed("1").load("E2", "current", 1, 12).cable("W8", 2.5, 1, "F1.1", "E2.L-")
                 .cable("W9", 2.5, 1, "E2.L+", "G1.31").state("on", c -> c.on("E2"));
         assertEquals(List.of(), findings(fixture));
+    }
+
+    /** A full battery rests at 12.8 V, a half-charged one at 12.3 V. */
+    @Test
+    void aCutOutBetweenItsVoltagesGivesANoteOnly() {
+        for (double offAt : new double[] {11.5, 12.5}) {
+            PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100)
+                    .cutOut("Q1", 12.6, offAt).load("E1", "current", 1, 12).cable("W1", 6, 1, "G1.30", "Q1.30")
+                    .cable("W2", 6, 1, "Q1.87", "E1.L+").cable("W3", 6, 1, "E1.L-", "G1.31").cable("W4", 1, 1, "Q1.31", "G1.31")
+                    .state("half", c -> c.on("E1").battery("G1", 0.5, 25, 0));
+            findings(fixture).forEach(finding -> assertEquals(offAt < 12.3 ? Severity.NOTE : Severity.ERROR, finding.severity()));
+            assertTrue(offAt < 12.3 || findings(fixture).size() == 1, Double.toString(offAt));
+        }
     }
 }

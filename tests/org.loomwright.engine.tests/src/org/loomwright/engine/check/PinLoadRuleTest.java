@@ -16,8 +16,10 @@ class PinLoadRuleTest {
     private static PlanFixture connected(double loadA, boolean returnToo) {
         PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100)
                 .load("E1", "current", loadA, 12).device("X1", "connector", "A1:signal", "A2:signal", "B1:signal", "B2:signal")
-                .element("X1#J1", n -> new Plan.Joint("X1#J1", n.device("X1"), n.terminal("X1.A1"), n.terminal("X1.B1"), 0.002, 14))
-                .element("X1#J2", n -> new Plan.Joint("X1#J2", n.device("X1"), n.terminal("X1.A2"), n.terminal("X1.B2"), 0.002, 14))
+                .element("X1#J1", n -> new Plan.Joint("X1#J1", n.device("X1"), n.terminal("X1.A1"), n.terminal("X1.B1"), 0.002,
+                14))
+                .element("X1#J2", n -> new Plan.Joint("X1#J2", n.device("X1"), n.terminal("X1.A2"), n.terminal("X1.B2"), 0.002,
+                14))
                 .cable("W1", 2.5, 1, "G1.30", "X1.A1").cable("W2", 2.5, 1, "X1.B1", "E1.L+");
         for (String pin : List.of("X1.A1", "X1.A2", "X1.B1", "X1.B2")) {
             fixture.set(pin, "form", "pin").set(pin, "currentMaxA", 14.0);

@@ -71,4 +71,13 @@ class ReturnPolicyRuleTest {
     void theBaseVehicleIsExempt() {
         assertEquals(List.of(), findings(returning("XE1").choice("return-policy", "forbidden").set("E1", "existing", true)));
     }
+
+    @Test
+    void aCaseThatTakesTheReturnCountsAsStructure() {
+        PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100).body("shell")
+                .earthPoint("XE2", "shell").cable("W3", 16, 1, "G1.31", "XE2").device("P1", "load", "L+:plus", "case:case")
+                .bolted("P1", "shell").demand("P1", "load", "L+", "case", "current", 5, 12).cable("W1", 2.5, 1, "G1.30", "P1.L+");
+        assertEquals(List.of(), findings(fixture));
+        assertEquals("P1.case", findings(fixture.choice("return-policy", "forbidden")).get(0).causes().get(0).element());
+    }
 }

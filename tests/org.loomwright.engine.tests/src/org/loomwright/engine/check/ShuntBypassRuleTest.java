@@ -83,4 +83,10 @@ class ShuntBypassRuleTest {
         PlanFixture fixture = measured("X1.N1").demand("R1", "own", "B-", "P-", "current", 0.01, 12);
         assertEquals(List.of(), findings(fixture));
     }
+
+    @Test
+    void anotherBatteryBehindTheShuntPasses() {
+        PlanFixture fixture = measured("X1.N1").battery("G3", 12, 0.004, 0.012, 60).cable("W7", 35, 2, "G3.31", "X1.N4");
+        assertEquals(List.of(), findings(fixture));
+    }
 }

@@ -4,8 +4,8 @@ package org.loomwright.engine.check;
 import org.loomwright.engine.fixture.PlanFixture;
 
 /**
- * A sound vehicle: starter battery, starter and alternator on the engine; a house battery with shunt, isolator, charging relay, fuse box,
- * negative bar, a switched light over a relay, a fridge, and a gas alarm that stays live.
+ * A sound vehicle: starter battery, starter and alternator on the engine; a house battery with shunt, isolator, charging
+ * relay, fuse box, negative bar, a switched light over a relay, a fridge, and a gas alarm that stays live.
  */
 final class SoundVan {
     private SoundVan() {
@@ -36,8 +36,10 @@ final class SoundVan {
                 .set("K1#contact", "makeA", 300.0).set("K1#contact", "breakA", 100.0)
                 .box("F3", 1).fuse("F3", "1", 60).cable("W20", 16, 0.15, "G1.30", "F3.30").cable("W21", 16, 2, "F3.1", "K1.A")
                 .cable("W22", 16, 1, "K1.B", "F1.2").cable("W23", 1, 1, "K1.31", "X10.N7");
-        van.load("E1", "power", 60, 12).at("E1", "rear").relay("K2").handSwitch("S2", false).set("S2#contact", "continuousA", 10.0)
-                .cable("W30", 2.5, 0.5, "F2.1", "K2.30").cable("W31", 2.5, 3, "K2.87", "E1.L+").cable("W32", 2.5, 3, "E1.L-", "X10.N1")
+        van.load("E1", "power", 60, 12).at("E1", "rear").relay("K2").handSwitch("S2", false).set("S2#contact", "continuousA",
+                10.0)
+                .cable("W30", 2.5, 0.5, "F2.1", "K2.30").cable("W31", 2.5, 3, "K2.87", "E1.L+").cable("W32", 2.5, 3, "E1.L-",
+                "X10.N1")
                 .cable("W33", 1, 1, "F2.3", "S2.1").cable("W34", 1, 1, "S2.2", "K2.86").cable("W35", 1, 1, "K2.85", "X10.N2");
         van.load("E2", "power", 45, 12).cable("W36", 2.5, 3, "F2.2", "E2.L+").cable("W37", 2.5, 3, "E2.L-", "X10.N3");
         van.load("B1", "power", 2, 12).set("B1", "mustStayLive", true).set("B1#load", "standbyA", 0.01)

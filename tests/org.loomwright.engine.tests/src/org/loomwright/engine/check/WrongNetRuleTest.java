@@ -105,7 +105,8 @@ class WrongNetRuleTest {
         PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100)
                 .load("M1", "current", 5, 12);
         for (String k : List.of("K1", "K2")) {
-            fixture.device(k, "relay", "30:signal", "87:plus", "87a:minus", "85:control", "86:control").coil(k, "86", "85", 85, 8, 2)
+            fixture.device(k, "relay", "30:signal", "87:plus", "87a:minus", "85:control", "86:control").coil(k, "86", "85", 85,
+                    8, 2)
                     .contact(k, "30", "87", false, "coil")
                     .element(k + "#rest", n -> new Plan.Contact(k + "#rest", n.device(k), "rest", n.terminal(k + ".30"),
                             n.terminal(k + ".87a"), 0.001, 30, 60, 30, 28, true, "coil", n.element(k + "#coil")))

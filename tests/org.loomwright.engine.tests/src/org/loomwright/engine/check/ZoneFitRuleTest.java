@@ -74,7 +74,8 @@ class ZoneFitRuleTest {
     @Test
     void nothingThatSparksSitsWhereGasMayBe() {
         for (String hazard : List.of("fuel", "gasLocker", "batteryVent")) {
-            assertEquals(List.of("S1"), findings(placed().set("rear", hazard, true)).stream().map(Finding::element).toList(), hazard);
+            assertEquals(List.of("S1"), findings(placed().set("rear", hazard, true)).stream().map(Finding::element).toList(),
+                    hazard);
         }
         PlanFixture fused = placed().set("rear", "fuel", true).set("S1", "existing", true).box("F1", 1).fuse("F1", "1", 10)
                 .at("F1", "tail");
