@@ -15,10 +15,9 @@ import org.loomwright.model.vehicle.ZoneAmbient;
 
 /**
  * Assembles the user's cases. Where a case is silent: the ambient of a zone is the case's outside ambient, else the zone's
- * highest; batteries are new, at the ambient where they sit, and as charged as the practice says for the kind of case (low
- * while charging, crank charge while cranking, else full); hand contacts rest; the engine idles. The starter is on while the
- * ignition
- * stands at start, listed or not; listing every load does not start it.
+ * highest; batteries are at the ambient where they sit, of the practice's age, and as charged as it says for the kind of case
+ * (low while charging, crank charge while cranking, else full); hand contacts rest; the engine idles. The starter is on while
+ * the ignition stands at start, listed or not; listing every load does not start it.
  */
 final class CaseAssembler {
     private final Plan plan;

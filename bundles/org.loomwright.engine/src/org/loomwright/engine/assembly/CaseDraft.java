@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A case while it is put together: everything at rest, nothing on, batteries new and full at the ambient where they sit, until
- * told otherwise.
+ * A case while it is put together: everything at rest, nothing on, batteries full, of the practice's age and at the ambient
+ * where they sit, until told otherwise.
  */
 final class CaseDraft {
     private final Plan plan;
@@ -40,6 +40,7 @@ final class CaseDraft {
         cellC = new double[elements];
         Arrays.fill(cellC, Double.NaN);
         age = new double[elements];
+        Arrays.fill(age, plan.practice().value("state.age"));
         closed = new boolean[elements];
         for (int e = 0; e < elements; e++) {
             closed[e] = plan.elements().get(e) instanceof Plan.Contact contact && contact.restClosed();

@@ -106,8 +106,9 @@ final class NetworkElements {
     private Network.Item source(int e, Plan.Element element) {
         if (element instanceof Plan.Cell cell && apart(cell.a(), cell.b())) {
             Plan.CellState at = sources.stateOf(e);
+            double ohm = sources.ohm(cell, at);
             return new Network.Emf(cell.id(), nodes.of(cell.a()), nodes.of(cell.b()), NetworkSources.openV(cell, at.charge()),
-                    sources.ohm(cell, at));
+                    ohm, sources.chargeOhm(cell, at, ohm));
         } else if (element instanceof Plan.Regulated source && apart(source.a(), source.b())) {
             return new Network.Regulator(source.id(), nodes.of(source.a()), nodes.of(source.b()), sources.setV(source),
                     ohms.droop(source.droopOhm()), sources.limitA(source), sense(source.senseA(), source.a()),

@@ -4,6 +4,7 @@ package org.loomwright.engine.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.loomwright.engine.heat.ConductorAmbient;
 
@@ -11,6 +12,9 @@ import org.loomwright.engine.heat.ConductorAmbient;
 final class NetworkSources {
     /** Stands for a limit that no part states. */
     private static final double NO_LIMIT_A = 1e9;
+    private static final Set<String> LEAD = Set.of("flooded", "agm", "gel");
+    /** Nominal voltage of one lead cell, V; a battery of 12 V nominal has six. */
+    private static final double LEAD_CELL_V = 2;
 
     private final Plan plan;
     private final Plan.Case state;
@@ -20,7 +24,7 @@ final class NetworkSources {
         this.state = state;
     }
 
-    /** State of a cell; charged, new and at its ambient when the case says nothing. */
+    /** State of a cell; charged, of the practice's age and at its ambient when the case says nothing. */
     Plan.CellState stateOf(int cell) {
         for (Plan.CellState each : state.cells()) {
             if (each.cell() == cell) {
@@ -28,7 +32,8 @@ final class NetworkSources {
             }
         }
         int zone = plan.devices().get(plan.elements().get(cell).device()).zone();
-        return new Plan.CellState(cell, plan.practice().value("state.full-charge"), ConductorAmbient.of(state, zone), 0);
+        return new Plan.CellState(cell, plan.practice().value("state.full-charge"), ConductorAmbient.of(state, zone),
+                plan.practice().value("state.age"));
     }
 
     /** Open-circuit voltage, V: on a straight line between the points of the part; the nominal voltage without points. */
@@ -57,6 +62,24 @@ final class NetworkSources {
         double discharge = share((1 - at.charge()) / 0.5);
         double cooling = share((25 - at.temperatureC()) / (25 - coldC));
         return min + (max - min) * (discharge + cooling + share(at.age())) / 3;
+    }
+
+    /**
+     * Resistance to a charging current, ohm. A lead battery takes a limited current: the one that its part permits, else the
+     * practice's share of its capacity, at the practice's absorption voltage, and in proportion less below it; at its
+     * open-circuit voltage none. Never below its resistance to discharge, which is that of other chemistries both ways.
+     *
+     * @param ohm resistance to discharge, ohm
+     */
+    double chargeOhm(Plan.Cell cell, Plan.CellState at, double ohm) {
+        if (!LEAD.contains(String.valueOf(cell.chemistry()))) {
+            return ohm;
+        }
+        double absorptionV = plan.practice().value("battery.lead-absorption") * StrictMath.rint(cell.nominalV() / LEAD_CELL_V);
+        double acceptedA = cell.chargeMaxA() > 0 ? cell.chargeMaxA()
+                : plan.practice().value("battery.lead-acceptance") * cell.capacityAh();
+        double charging = (absorptionV - openV(cell, at.charge())) / acceptedA;
+        return acceptedA > 0 && charging > ohm ? charging : ohm;
     }
 
     /** Set voltage in the ambient of the case, V. */

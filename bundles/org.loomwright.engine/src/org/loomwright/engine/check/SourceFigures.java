@@ -45,8 +45,9 @@ final class SourceFigures {
             return new Derivation("voltage at the terminals", volts(solved, emf.a(), emf.b()), "E - Idrawn x Ri",
                     List.of(new Input("E", Quantity.of(emf.volt(), "V"), id + ", at its charge in the case"),
                             new Input("Idrawn", Quantity.of(-amps, "A"), "operating point of the case; below 0 while charging"),
-                            new Input("Ri", Quantity.of(1000 * emf.ohm(), "mohm"), id
-                                    + ", at its age and temperature in the case")),
+                            new Input("Ri", Quantity.of(1000 * emf.ohmAt(amps), "mohm"), id
+                                    + (emf.ohmAt(amps) > emf.ohm() ? ", by the charging current that it accepts"
+                                            : ", at its age and temperature in the case"))),
                     "open-circuit voltage behind a resistance");
         } else if (it instanceof Network.Regulator regulator) {
             boolean limiting = solved.running().point().limiting()[item];

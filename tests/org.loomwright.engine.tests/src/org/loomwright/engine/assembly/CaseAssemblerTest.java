@@ -62,8 +62,8 @@ class CaseAssemblerTest {
     }
 
     @Test
-    void batteriesAreFullNewAndAtTheirZonesAmbientUnlessStated() {
-        assertEquals(new Plan.CellState(0, 1, 80, 0), PlanFind.cell(van.plan(), "camp", "G1#cell"));
+    void batteriesAreFullMiddleAgedAndAtTheirZonesAmbientUnlessStated() {
+        assertEquals(new Plan.CellState(0, 1, 80, 0.5), PlanFind.cell(van.plan(), "camp", "G1#cell"));
         camp.setKind(CaseKind.CHARGING);
         assertEquals(0.5, PlanFind.cell(van.plan(), "camp", "G1#cell").charge());
         BatteryState state = VehicleFactory.eINSTANCE.createBatteryState();
@@ -79,7 +79,7 @@ class CaseAssemblerTest {
     void whileCrankingTheBatteryIsColdUnlessAnAmbientIsStated() {
         camp.setIgnition(Ignition.START);
         assertEquals("cranking", read().kind());
-        assertEquals(new Plan.CellState(0, 0.8, 0, 0), PlanFind.cell(van.plan(), "camp", "G1#cell"));
+        assertEquals(new Plan.CellState(0, 0.8, 0, 0.5), PlanFind.cell(van.plan(), "camp", "G1#cell"));
         camp.setAmbientC(TestParts.number("20"));
         assertEquals(20, PlanFind.cell(van.plan(), "camp", "G1#cell").temperatureC());
     }

@@ -49,6 +49,15 @@ class EngineCasesTest {
     }
 
     @Test
+    void batteriesHaveThePracticesAgeInAllOfThem() {
+        Plan plan = van.plan();
+        for (Plan.Case state : plan.cases()) {
+            assertEquals(plan.practice().value("state.age"), PlanFind.cell(plan, state.name(), "G1#cell").age(), state.id());
+        }
+        assertEquals(0.5, plan.practice().value("state.age"));
+    }
+
+    @Test
     void allOnIsHotWithTheEngineIdling() {
         Plan plan = van.plan();
         Plan.Case allOn = PlanFind.state(plan, "engine:all-on");
@@ -160,7 +169,7 @@ class EngineCasesTest {
         assertEquals(-20, PlanFind.ambientC(plan, "engine:parked-cold", "bay"));
         assertEquals(-10, PlanFind.ambientC(plan, "engine:parked-cold", "cabin"));
         assertEquals(-20, parked.outsideC());
-        assertEquals(new Plan.CellState(0, 0.7, -20, 0), PlanFind.cell(plan, "engine:parked-cold", "G1#cell"));
+        assertEquals(new Plan.CellState(0, 0.7, -20, 0.5), PlanFind.cell(plan, "engine:parked-cold", "G1#cell"));
     }
 
     @Test
@@ -171,6 +180,6 @@ class EngineCasesTest {
         assertEquals(2000, hot.engineRpm());
         assertEquals(1, hot.sun());
         assertEquals(List.of(), hot.demands());
-        assertEquals(new Plan.CellState(0, 0.5, 80, 0), PlanFind.cell(plan, "engine:charging-hot", "G1#cell"));
+        assertEquals(new Plan.CellState(0, 0.5, 80, 0.5), PlanFind.cell(plan, "engine:charging-hot", "G1#cell"));
     }
 }

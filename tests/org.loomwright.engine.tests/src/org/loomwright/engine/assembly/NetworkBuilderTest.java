@@ -180,6 +180,53 @@ class NetworkBuilderTest {
         return (Network.Emf) item(battery().state("s", c -> c.battery("G1", charge, temperatureC, age)), "G1#cell");
     }
 
+    private static double chargeOhm(PlanFixture fixture) {
+        return ((Network.Emf) item(fixture.state("half", c -> c.battery("G1", 0.5, 25, 0)), "G1#cell")).chargeOhm();
+    }
+
+    @Test
+    void aLeadBatteryTakesItsShareOfTheCapacityAtItsAbsorptionVoltage() {
+        // 6 x 2.4 V, 12.3 V half charged, 0.25 x 100 A
+        assertEquals((14.4 - 12.3) / 25, chargeOhm(battery()), 1e-12);
+        assertEquals((14.4 - 12.8) / 25, cell(1, 25, 0).chargeOhm(), 1e-12);
+        assertEquals((14.4 - 12.3) / 20, chargeOhm(battery().limit("battery.lead-acceptance", 0.2)), 1e-12);
+        assertEquals((15 - 12.3) / 25, chargeOhm(battery().limit("battery.lead-absorption", 2.5)), 1e-12);
+        for (String lead : List.of("flooded", "agm", "gel")) {
+            assertEquals((14.4 - 12.3) / 25, chargeOhm(battery().set("G1#cell", "chemistry", lead)), 1e-12);
+        }
+    }
+
+    @Test
+    void itTakesWhatItsPartPermitsWhereThatIsStated() {
+        assertEquals((14.4 - 12.3) / 45, chargeOhm(battery().set("G1#cell", "chargeMaxA", 45.0)), 1e-12);
+    }
+
+    @Test
+    void theAbsorptionVoltageGoesByTheNumberOfCells() {
+        PlanFixture six = new PlanFixture().battery("G1", 6, 0.002, 0.008, 200);
+        assertEquals((7.2 - 6.15) / 50, chargeOhm(six), 1e-12);
+        PlanFixture twentyFour = new PlanFixture().battery("G1", 24, 0.004, 0.016, 100);
+        assertEquals((28.8 - 24.6) / 25, chargeOhm(twentyFour), 1e-12);
+    }
+
+    @Test
+    void chargingMeetsNoLessResistanceThanDischarging() {
+        double ohm = ((Network.Emf) item(battery().state("half", c -> c.battery("G1", 0.5, 25, 0)), "G1#cell")).ohm();
+        assertEquals(ohm, chargeOhm(battery().set("G1#cell", "capacityAh", 1e5)), 1e-15);
+        assertEquals(ohm, chargeOhm(battery().set("G1#cell", "ocvV", List.of(14.5, 14.6, 14.7))), 1e-15);
+        assertEquals(ohm, chargeOhm(battery().set("G1#cell", "capacityAh", Double.NaN)), 1e-15);
+    }
+
+    @Test
+    void otherChemistriesHaveOneResistanceForBothDirections() {
+        for (String other : new String[] {"liFePO4", null}) {
+            PlanFixture fixture = battery().set("G1#cell", "chemistry", other).set("G1#cell", "chargeMaxA", 1.0)
+                    .state("half", c -> c.battery("G1", 0.5, 25, 0));
+            Network.Emf emf = (Network.Emf) item(fixture, "G1#cell");
+            assertEquals(emf.ohm(), emf.chargeOhm());
+        }
+    }
+
     @Test
     void aBatteryWithoutResistanceIsNamed() {
         PlanFixture fixture = battery().set("G1#cell", "rMinOhm", Double.NaN).set("G1#cell", "rMaxOhm", Double.NaN);

@@ -200,6 +200,21 @@ class CaseSolverTest {
     }
 
     @Test
+    void aChargingSourceReachesItsVoltageOnceTheBatteryTakesNoMore() {
+        PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100)
+                .alternator("G2", 14.4, 90).cable("W1", 16, 1, "G2.B+", "G1.30").cable("W2", 16, 1, "G2.B-", "G1.31")
+                .state("half", c -> c.engine(2000).battery("G1", 0.5, 25, 0.5).ambient(25));
+        SolvedCase solved = solve(fixture.build());
+        int cell = PlanIndex.element(solved.plan(), "G1#cell");
+        int item = solved.running().at().elementItem()[PlanIndex.element(solved.plan(), "G2#source")];
+        double wayOhm = 2 * (0.018 / 16 * Copper.factor(solved.running().conductorC(conductor(solved, "W1@1"))) + 0.0004);
+        // 25 A would flow at 14.4 V; the droop of 2 milliohm and the way lower it
+        double amps = (14.4 - 12.3) / ((14.4 - 12.3) / 25 + 0.002 + wayOhm);
+        assertEquals(amps, solved.running().elementA(cell), 1e-6);
+        assertTrue(solved.running().point().on()[item] && !solved.running().point().limiting()[item]);
+    }
+
+    @Test
     void aCutOutThatOpensTakesItsLoadsOff() {
         PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100)
                 .cutOut("Q1", 12.5, 12.0).load("E1", "current", 5, 12).cable("W1", 2.5, 1, "G1.30", "Q1.30")
