@@ -197,7 +197,8 @@ public final class Deletion {
         if (own == null || own.getResourceSet() == null || EcoreUtil.getRootContainer(element) instanceof Vehicle) {
             return;
         }
-        EcoreUtil.UsageCrossReferencer.findAll(doomed.keySet(), own.getResourceSet()).values().stream().flatMap(Collection::stream)
+        EcoreUtil.UsageCrossReferencer.findAll(doomed.keySet(), own.getResourceSet()).values().stream()
+                .flatMap(Collection::stream)
                 .map(EStructuralFeature.Setting::getEObject).filter(user -> user.eResource() != own).map(ElementPath::of)
                 .sorted().findFirst().ifPresent(user -> {
                     throw new IllegalArgumentException("the " + ElementPath.of(element) + " is used by the " + user);

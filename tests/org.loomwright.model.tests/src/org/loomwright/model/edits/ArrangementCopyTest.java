@@ -30,7 +30,8 @@ class ArrangementCopyTest {
         String original = section(fleet.saved(), "central");
         fleet.edit(() -> ArrangementCopy.copy(fleet.arrangement("central"), "trial"));
         assertEquals(original, section(fleet.saved(), "central"), "the original is as before");
-        assertEquals(original.replace("name=\"central\" status=\"adopted\"", "name=\"trial\" basedOn=\"central\" status=\"draft\""),
+        assertEquals(original.replace("name=\"central\" status=\"adopted\"",
+                        "name=\"trial\" basedOn=\"central\" status=\"draft\""),
                 section(fleet.saved(), "trial"));
     }
 

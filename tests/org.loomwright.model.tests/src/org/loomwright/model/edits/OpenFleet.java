@@ -82,7 +82,7 @@ final class OpenFleet {
         }
     }
 
-    /** Applies an edit, checks that the result can be saved and read, undoes it, and checks that nothing is left of it; does it again. */
+    /** Applies an edit; checks that the result can be saved and read, undoes it, checks that nothing is left of it, redoes it. */
     void edit(Runnable edit) {
         String before = saved();
         ChangeRecorder recorder = new ChangeRecorder(vehicle);

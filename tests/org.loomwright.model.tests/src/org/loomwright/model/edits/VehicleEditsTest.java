@@ -55,8 +55,10 @@ class VehicleEditsTest {
                 () -> VehicleEdits.connect(core, CoreEnd.A, fleet.device("central/F1"), "7"));
         fleet.refuses("has no terminal 7",
                 () -> VehicleEdits.connect(core, CoreEnd.A, Terminals.of(fleet.device("central/F1"), "7")));
-        fleet.refuses("is in the arrangement spread", () -> VehicleEdits.connect(core, CoreEnd.A, fleet.device("spread/F1"), "1"));
-        fleet.refuses("is in the arrangement central", () -> VehicleEdits.connect(shared, CoreEnd.B, fleet.device("central/F1"), "1"));
+        fleet.refuses("is in the arrangement spread",
+                () -> VehicleEdits.connect(core, CoreEnd.A, fleet.device("spread/F1"), "1"));
+        fleet.refuses("is in the arrangement central",
+                () -> VehicleEdits.connect(shared, CoreEnd.B, fleet.device("central/F1"), "1"));
         fleet.refuses("both ends", () -> VehicleEdits.connect(core, CoreEnd.A, fleet.device("E1"), "L+"));
         fleet.refuses("no terminal or earth point given", () -> VehicleEdits.connect(core, CoreEnd.A, null));
         OpenFleet other = new OpenFleet(folder.resolve("other"));
@@ -92,7 +94,8 @@ class VehicleEditsTest {
 
     @Test
     void placesAnArrangementsOwnDevice() {
-        fleet.edit(() -> VehicleEdits.place(fleet.arrangement("central"), fleet.device("central/F1"), fleet.get(Place.class, "hub")));
+        fleet.edit(() -> VehicleEdits.place(fleet.arrangement("central"), fleet.device("central/F1"),
+                fleet.get(Place.class, "hub")));
         assertEquals("hub", fleet.device("central/F1").getPlace().getName());
         fleet.refuses("is in the arrangement central",
                 () -> VehicleEdits.place(fleet.arrangement("spread"), fleet.device("central/F1"), fleet.get(Place.class, "hub")));

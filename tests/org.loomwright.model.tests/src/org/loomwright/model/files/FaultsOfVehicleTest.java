@@ -176,7 +176,8 @@ class FaultsOfVehicleTest {
     @Test
     void duplicateNameIsAmbiguousAndNeverBoundToOneOfThem() {
         Marked text = Marked.of(Fleet.with("      <cores name=\"RD\" a=\"F1.1\"", "      <cores name=\"RD\" §a=\"F1.1\"")
-                .replace("    <cables name=\"W1\" part=\"twin\"", "    <devices name=\"F1\"/>\n    <cables name=\"W1\" part=\"twin\""));
+                .replace("    <cables name=\"W1\" part=\"twin\"",
+                        "    <devices name=\"F1\"/>\n    <cables name=\"W1\" part=\"twin\""));
         ReadFile<Vehicle> opened = open(text.text());
         ReadFault fault = opened.faults().get(0);
         assertEquals(text.line(), fault.line());
@@ -330,7 +331,8 @@ class FaultsOfVehicleTest {
         ReadFault fault = only(Fleet.with("<vehicle:Vehicle ", bomb.append("]>\n<vehicle:Vehicle ").toString())
                 .replace("cast iron", "&e29;"));
         assertSays(fault, null, "a DOCTYPE is not read");
-        fault = only(Fleet.with("<vehicle:Vehicle ", "<!-- first -->\n§<!DOCTYPE v SYSTEM \"file:///etc/passwd\">\n<vehicle:Vehicle "));
+        fault = only(Fleet.with("<vehicle:Vehicle ",
+                "<!-- first -->\n§<!DOCTYPE v SYSTEM \"file:///etc/passwd\">\n<vehicle:Vehicle "));
         assertSays(fault, null, "a DOCTYPE is not read");
     }
 

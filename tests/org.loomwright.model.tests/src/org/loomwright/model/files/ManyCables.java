@@ -20,7 +20,8 @@ final class ManyCables {
         }
         text.append("  </arrangements>\n");
         int at = Fleet.VEHICLE.indexOf("  <arrangements");
-        String large = text.toString().replace("    <devices name=\"E0\"", "    <devices name=\"F1\"/>\n    <devices name=\"E0\"");
+        String large = text.toString().replace("    <devices name=\"E0\"",
+                "    <devices name=\"F1\"/>\n    <devices name=\"E0\"");
         return Fleet.VEHICLE.substring(0, at) + large + Fleet.VEHICLE.substring(at);
     }
 }

@@ -223,6 +223,7 @@ class NameResolverTest {
         open(Fleet.with("name=\"hub\"", "name=\"hub.2\"").replace("\"hub\"", "\"hub.2\""));
         assertEquals("hub.2", vehicle.getPlaces().get(0).getName());
         assertSame(vehicle.getPlaces().get(0), resource.getEObject("hub.2"));
-        assertEquals(1, NameResolver.meanings(vehicle.getDevices().get(0), VehiclePackage.Literals.DEVICE__PLACE, "hub.2").size());
+        assertEquals(1, NameResolver.meanings(vehicle.getDevices().get(0), VehiclePackage.Literals.DEVICE__PLACE, "hub.2")
+                .size());
     }
 }

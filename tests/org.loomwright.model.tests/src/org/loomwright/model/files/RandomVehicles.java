@@ -21,7 +21,8 @@ import org.loomwright.model.vehicle.VehiclePackage;
 
 /** Random vehicles over the whole metamodel: every class, attribute and reference, names that occur in several scopes. */
 public final class RandomVehicles {
-    private static final String[] TEXTS = {"plain", "a <b> & \"c\" 'd'", "tab\tline\nline\r\nend", "\u00FCber \u4E2D \uD83D\uDE9A", " ", ""};
+    private static final String[] TEXTS = {"plain", "a <b> & \"c\" 'd'", "tab\tline\nline\r\nend",
+        "\u00FCber \u4E2D \uD83D\uDE9A", " ", ""};
 
     private final Random random;
     private final PartsLibrary library;
@@ -69,7 +70,8 @@ public final class RandomVehicles {
 
     /** Short names, so that arrangements share them and hide those of the vehicle; unique in their container. */
     private String name(EObject object) {
-        String prefix = object instanceof Device ? "X" : object.eClass().getName().substring(0, 1) + (random.nextBoolean() ? "." : "-");
+        String prefix = object instanceof Device ? "X" : object.eClass().getName().substring(0, 1)
+                + (random.nextBoolean() ? "." : "-");
         for (int i = 1;; i++) {
             String name = prefix + i;
             if (object.eContainer() == null
