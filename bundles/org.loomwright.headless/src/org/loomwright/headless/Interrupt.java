@@ -4,6 +4,7 @@ package org.loomwright.headless;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import org.eclipse.emf.common.util.BasicMonitor;
 import org.eclipse.emf.common.util.Monitor;
 
@@ -12,11 +13,18 @@ public final class Interrupt {
     /** Exit code after an interrupt, 128 + SIGINT as shells have it. */
     public static final int EXIT_CODE = 130;
     private static final long PATIENCE_SECONDS = 5;
+    private final BooleanSupplier alsoRaised;
     private final AtomicBoolean raised = new AtomicBoolean();
     private final CountDownLatch over = new CountDownLatch(1);
 
     /** An interrupt that nobody raises but the caller. */
     public Interrupt() {
+        this(() -> false);
+    }
+
+    /** An interrupt that is raised by the caller, or by another part of the program once it answers true. */
+    public Interrupt(BooleanSupplier alsoRaised) {
+        this.alsoRaised = alsoRaised;
     }
 
     /** The interrupt of this process. */
@@ -51,7 +59,7 @@ public final class Interrupt {
         return new BasicMonitor() {
             @Override
             public boolean isCanceled() {
-                return raised.get() || super.isCanceled();
+                return raised.get() || alsoRaised.getAsBoolean() || super.isCanceled();
             }
         };
     }

@@ -367,7 +367,8 @@ class BadInputTest {
 
     @Test
     void practiceWithUnknownRule() {
-        assertFaults(yard.edit(yard.practice(), "</practice:P", "  §<ruleSettings rule=\"drop-clas\" enabled=\"false\"/>\n</practice:P")
+        assertFaults(yard.edit(yard.practice(), "</practice:P",
+                "  §<ruleSettings rule=\"drop-clas\" enabled=\"false\"/>\n</practice:P")
                 + " practice yard > rule setting number 1: there is no rule drop-clas;"
                 + " expected the slug of a rule, as printed with a finding");
     }
@@ -441,7 +442,8 @@ class BadInputTest {
     void faultOfASharedFileCountsForEveryVehicleThatUsesIt() {
         yard.edit(yard.practice(), "<limits name=\"length.tail\"", "<limits name=\"length.tial\"");
         yard.write("a.vehicle", Yard.text(vehicle).replace("name=\"wren\"", "name=\"a\""));
-        yard.write("z.vehicle", Yard.text(vehicle).replace("name=\"wren\"", "name=\"z\"").replace(" practice=\"yard.practice#/\"", ""));
+        yard.write("z.vehicle", Yard.text(vehicle).replace("name=\"wren\"", "name=\"z\"")
+                .replace(" practice=\"yard.practice#/\"", ""));
         CommandRun run = CommandRun.of("check", yard.folder());
         assertEquals(2, run.code());
         assertEquals(2, run.messages().size(), run.err());
