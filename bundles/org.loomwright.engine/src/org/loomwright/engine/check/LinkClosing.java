@@ -33,8 +33,11 @@ final class LinkClosing {
     /**
      * The link (contacts of one device, indexes in elements) closed in a case, the side of {@code fuller} full; null when
      * nothing comes of it.
+     *
+     * @param first the first moment, in which only the batteries' resistances hold the current back; else the current that
+     *              lasts, as the lower battery accepts it
      */
-    SolvedCase.Solved solve(SolvedCase solved, List<Integer> contacts, int fuller, int emptier) {
+    SolvedCase.Solved solve(SolvedCase solved, List<Integer> contacts, int fuller, int emptier, boolean first) {
         Set<Integer> full = new TreeSet<>(links.cells(fuller));
         Set<Integer> low = new TreeSet<>(links.cells(emptier));
         low.removeAll(full);
@@ -48,6 +51,11 @@ final class LinkClosing {
             int item = at.elementItem()[e];
             if (item >= 0 && items.get(item) instanceof Network.Switch s) {
                 items.set(item, new Network.Switch(s.id(), s.a(), s.b(), s.ohm(), new Network.Fixed(true)));
+            }
+        }
+        for (int i = 0; first && i < items.size(); i++) {
+            if (items.get(i) instanceof Network.Emf emf) {
+                items.set(i, new Network.Emf(emf.id(), emf.a(), emf.b(), emf.volt(), emf.ohm()));
             }
         }
         OperatingPoint point = FlowSolver.solve(new Network(at.network().nodeIds(), at.network().reference(), items),

@@ -87,20 +87,12 @@ final class LinkCurrentRule implements Rule {
         if (contacts.isEmpty() || at == null) {
             return;
         }
-        Plan.Contact first = (Plan.Contact) context.plan().elements().get(contacts.get(0));
-        SolvedCase.Solved worst = null;
-        double mostA = 0;
-        for (int[] ends : new int[][] {{first.a(), first.b()}, {first.b(), first.a()}}) {
-            SolvedCase.Solved solved = closing.solve(at, contacts, ends[0], ends[1]);
-            double amps = solved == null ? 0 : contacts.stream().mapToDouble(e -> StrictMath.abs(solved.elementA(e))).sum();
-            if (amps > mostA) {
-                mostA = amps;
-                worst = solved;
-            }
+        SolvedCase.Solved lasting = worst(context, closing, at, contacts, false);
+        if (lasting != null) {
+            fuses(context, lasting, at.state().name(), contacts, false, findings);
         }
-        if (worst == null) {
-            return;
-        }
+        SolvedCase.Solved worst = worst(context, closing, at, contacts, true);
+        double mostA = worst == null ? 0 : amps(worst, contacts);
         double makeA = contacts.stream().mapToDouble(e -> ((Plan.Contact) context.plan().elements().get(e)).makeA()).max()
                 .orElseThrow();
         double full = context.practice().value("state.full-charge");
@@ -114,7 +106,19 @@ final class LinkCurrentRule implements Rule {
                                     "least of the cases and state.rest-charge")),
                             "Kirchhoff's laws; smallest resistances of batteries, joints and conductors")).build());
         }
-        fuses(context, worst, at.state().name(), contacts, false, findings);
+    }
+
+    /** The side that gives the larger current being full. */
+    private static SolvedCase.Solved worst(CheckContext context, LinkClosing closing, SolvedCase at, List<Integer> contacts,
+            boolean first) {
+        Plan.Contact contact = (Plan.Contact) context.plan().elements().get(contacts.get(0));
+        SolvedCase.Solved aFull = closing.solve(at, contacts, contact.a(), contact.b(), first);
+        SolvedCase.Solved bFull = closing.solve(at, contacts, contact.b(), contact.a(), first);
+        return aFull == null || bFull != null && amps(bFull, contacts) > amps(aFull, contacts) ? bFull : aFull;
+    }
+
+    private static double amps(SolvedCase.Solved solved, List<Integer> contacts) {
+        return contacts.stream().mapToDouble(e -> StrictMath.abs(solved.elementA(e))).sum();
     }
 
     private static double lowest(CheckContext context, LinkClosing closing) {

@@ -32,7 +32,8 @@ class BatteryLimitRuleTest {
 
     @Test
     void chargingBeyondItNamesTheSource() {
-        Finding finding = findings(charged(20, 50).set("G1#cell", "chargeMaxA", 49.0)).get(0);
+        Finding finding = findings(charged(20, 50).set("G1#cell", "chemistry", "liFePO4")
+                .set("G1#cell", "chargeMaxA", 49.0)).get(0);
         assertEquals("G1", finding.element());
         assertEquals(50, finding.is().value(), 0.01);
         assertEquals(List.of("G2"), finding.causes().stream().map(Cause::element).toList());

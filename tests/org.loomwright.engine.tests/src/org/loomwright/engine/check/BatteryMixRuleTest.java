@@ -72,11 +72,15 @@ class BatteryMixRuleTest {
         assertEquals("G1", finding.causes().get(0).element());
     }
 
+    private static PlanFixture lithium() {
+        return bank(0.3, 100).set("G1#cell", "chemistry", "liFePO4").set("G2#cell", "chemistry", "liFePO4");
+    }
+
     @Test
     void atRestBatteriesDoNotChargeEachOther() {
-        PlanFixture alike = bank(0.3, 100).state("rest", c -> c.battery("G1", 0.9, 25, 0).battery("G2", 0.86, 25, 0));
+        PlanFixture alike = lithium().state("rest", c -> c.battery("G1", 0.9, 25, 0).battery("G2", 0.86, 25, 0));
         assertEquals(List.of(), findings(alike));
-        PlanFixture apart = bank(0.3, 100).state("rest", c -> c.battery("G1", 1.0, 25, 0).battery("G2", 0.5, 25, 0));
+        PlanFixture apart = lithium().state("rest", c -> c.battery("G1", 1.0, 25, 0).battery("G2", 0.5, 25, 0));
         Finding finding = findings(apart).get(0);
         assertEquals("G2", finding.element());
         assertEquals(5, finding.wanted().value(), 1e-9);

@@ -26,6 +26,7 @@ class LinkCurrentRuleTest {
                 .cable("W8", 16, 2, "F1.1", "K1.30").cable("W9", 16, 2, "K1.87", "G2.30")
                 .device("M1", "starter", "30:plus", "31:minus").demand("M1", "load", "30", "31", "resistance", 0.03, 12)
                 .cable("W10", 50, 1, "G1.30", "M1.30").cable("W11", 50, 1, "M1.31", "G1.31")
+                .set("G1#cell", "chemistry", "liFePO4").set("G2#cell", "chemistry", "liFePO4")
                 .set("K1#contact", "continuousA", 100.0).set("K1#contact", "makeA", 300.0)
                 .state("drive", c -> c.engine(2000).battery("G2", 0.6, 20, 0.2))
                 .state("start", c -> c.kind("cranking").ignition("start").on("M1").battery("G1", 0.8, 0, 0.3));
@@ -95,11 +96,26 @@ class LinkCurrentRuleTest {
         PlanFixture fixture = linked("engine", 100).device("V1", "splitCharge", "IN:plus", "A:plus")
                 .element("V1#diode", n -> new Plan.Diode("V1#diode", n.device("V1"), n.terminal("V1.IN"), n.terminal("V1.A"), 0.4,
                         0.001, 20))
-                .battery("G4", 12, 0.004, 0.008, 60).cable("W20", 16, 1, "G3.B+", "V1.IN").cable("W21", 16, 1, "V1.A", "G4.30")
+                .battery("G4", 12, 0.004, 0.008, 60).set("G4#cell", "chemistry", "liFePO4").cable("W20", 16, 1, "G3.B+",
+                "V1.IN").cable("W21", 16, 1, "V1.A", "G4.30")
                 .cable("W22", 16, 1, "G4.31", "G1.31")
                 .state("empty", c -> c.engine(2000).battery("G4", 0, 20, 0).battery("G2", 1, 20, 0));
         assertTrue(findings(fixture).stream().anyMatch(finding -> finding.element().equals("V1")), findings(fixture).toString());
         assertEquals(List.of(), findings(fixture.set("V1#diode", "currentMaxA", 120.0)));
+    }
+
+    /**
+     * At first a lead battery takes what its resistance lets through; lasting it takes what it accepts, and the fuse sees that.
+     */
+    @Test
+    void aLeadBatteryLimitsTheCurrentThatLasts() {
+        PlanFixture lithium = linked("engine", 20);
+        PlanFixture lead = linked("engine", 20).set("G1#cell", "chemistry", "agm").set("G2#cell", "chemistry", "agm")
+                .set("G2#cell", "chargeMaxA", 15.0).set("K1#contact", "makeA", 25.0);
+        assertTrue(findings(lithium).stream().anyMatch(finding -> finding.title().contains("in its line")));
+        List<Finding> findings = findings(lead);
+        assertTrue(findings.stream().noneMatch(finding -> finding.title().contains("in its line")), findings.toString());
+        assertTrue(findings.stream().anyMatch(finding -> finding.title().contains("closes on")), findings.toString());
     }
 
     /** The test curve: fastest 1.5 x 10 s, 2 x 1 s, 4 x 0.05 s, 10 x 0.01 s. */

@@ -26,7 +26,8 @@ final class SoundVan {
                 .set("G10#cell", "dischargeMaxA", 200.0);
         shunt(van, "R1").cable("W10", 35, 0.3, "G10.31", "R1.B-").negativeBar("X10", 8).cable("W11", 35, 0.3, "R1.P-", "X10.31")
                 .cable("W12", 35, 0.5, "X10.N8", "XE4");
-        van.box("F1", 4).fuse("F1", "1", 60).fuse("F1", "2", 50).fuse("F1", "3", 5).cable("W13", 35, 0.15, "G10.30", "F1.30");
+        van.box("F1", 4).fuse("F1", "1", 60).fuse("F1", "2", 60).fuse("F1", "3", 5).set("F1#2", "wayMaxA", 60.0).cable("W13",
+                35, 0.15, "G10.30", "F1.30");
         isolator(van, "Q1", "1", "2").cable("W14", 16, 0.5, "F1.1", "Q1.1").box("F2", 4).cable("W15", 16, 0.5, "Q1.2", "F2.30")
                 .fuse("F2", "1", 15).fuse("F2", "2", 10).fuse("F2", "3", 5).at("F2", "rear");
         van.device("K1", "splitCharge", "A:plus", "B:plus", "31:minus")
@@ -34,7 +35,8 @@ final class SoundVan {
                         "threshold", n.terminal("K1.A"), n.terminal("K1.31"), -1, 13.3, 12.8, 0, 0))
                 .contact("K1", "A", "B", false, "threshold").set("K1#contact", "continuousA", 100.0)
                 .set("K1#contact", "makeA", 300.0).set("K1#contact", "breakA", 100.0)
-                .box("F3", 1).fuse("F3", "1", 60).cable("W20", 16, 0.15, "G1.30", "F3.30").cable("W21", 16, 2, "F3.1", "K1.A")
+                .box("F3", 1).fuse("F3", "1", 60).set("F3#1", "wayMaxA", 60.0).cable("W20", 16, 0.15, "G1.30", "F3.30")
+                .cable("W21", 16, 2, "F3.1", "K1.A")
                 .cable("W22", 16, 1, "K1.B", "F1.2").cable("W23", 1, 1, "K1.31", "X10.N7");
         van.load("E1", "power", 60, 12).at("E1", "rear").relay("K2").handSwitch("S2", false).set("S2#contact", "continuousA",
                 10.0)
