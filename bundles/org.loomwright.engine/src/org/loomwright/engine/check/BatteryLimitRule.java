@@ -6,6 +6,7 @@ import java.util.List;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.assembly.Practice;
 import org.loomwright.engine.cases.SolvedCase;
+import org.loomwright.engine.flow.Network;
 import org.loomwright.engine.result.Derivation;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.FindingBuilder;
@@ -45,7 +46,7 @@ final class BatteryLimitRule implements Rule {
             if (context.plan().elements().get(e) instanceof Plan.Cell cell) {
                 for (SolvedCase solved : context.settled()) {
                     double amps = solved.running().elementA(e);
-                    if (Beyond.above(amps, cell.chargeMaxA())) {
+                    if (Beyond.above(amps, cell.chargeMaxA()) && !limitsItself(solved, e)) {
                         findings.add(charged(context, solved, e, cell, amps));
                     } else if (Beyond.above(-amps, cell.dischargeMaxA())) {
                         findings.add(discharged(context, solved, e, cell, -amps));
@@ -57,6 +58,13 @@ final class BatteryLimitRule implements Rule {
             }
         }
         return findings;
+    }
+
+    /** Takes what it accepts: a lead battery, whose current falls by itself as it fills. */
+    private static boolean limitsItself(SolvedCase solved, int e) {
+        int item = solved.running().at().elementItem()[e];
+        return item >= 0 && solved.running().at().network().items().get(item) instanceof Network.Emf cell
+                && cell.chargeOhm() > cell.ohm();
     }
 
     private Finding charged(CheckContext context, SolvedCase solved, int e, Plan.Cell cell, double amps) {
