@@ -46,22 +46,35 @@ final class Collapse {
     /**
      * The weakest load: where the tangent to the solutions, as the common factor grows, falls most steeply relative to the
      * voltage (tangent vector of Ajjarapu and Christy, The continuation power flow, IEEE Trans. Power Systems 7, 1992); of the
-     * loads that rest without a solution beyond the edge if there are any.
+     * loads and converters that rest without a solution beyond the edge if there are any. Where there is no solution even
+     * without loads, the converter with the least voltage left.
      */
-    static List<Integer> weakest(Solution at, boolean[] candidates) {
-        Circuit circuit = at.circuit();
-        double[] fall = LoadSensitivity.relativeFall(at);
-        int weakest = -1;
+    static List<Integer> weakest(Edge edge) {
+        Solution at = edge.at().solution();
+        boolean[] candidates = edge.scale() == 0 ? at.resting() : edge.beyond().solution().resting();
         boolean any = false;
         for (boolean candidate : candidates) {
             any |= candidate;
         }
-        for (int item = 0; item < fall.length; item++) {
-            boolean counts = any ? candidates[item] : circuit.poleOf[item] instanceof DemandPole;
-            if (counts && (weakest < 0 || fall[item] > fall[weakest])) {
+        double[] weakness = edge.scale() == 0 ? lost(at) : LoadSensitivity.relativeFall(at);
+        int weakest = -1;
+        for (int item = 0; item < weakness.length; item++) {
+            boolean counts = any ? candidates[item] : at.circuit().poleOf[item] instanceof DemandPole;
+            if (counts && (weakest < 0 || weakness[item] > weakness[weakest])) {
                 weakest = item;
             }
         }
         return weakest < 0 ? List.of() : List.of(weakest);
+    }
+
+    /** Share of its voltage without load that each demand has lost. */
+    private static double[] lost(Solution at) {
+        double[] lost = new double[at.unloadedV().length];
+        for (int item = 0; item < lost.length; item++) {
+            Pole pole = at.circuit().poleOf[item];
+            double unloaded = Math.abs(at.unloadedV()[item]);
+            lost[item] = unloaded == 0 ? 0 : 1 - Math.abs(at.voltage(pole.a, pole.b)) / unloaded;
+        }
+        return lost;
     }
 }

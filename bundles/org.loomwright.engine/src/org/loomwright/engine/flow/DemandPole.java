@@ -16,6 +16,8 @@ class DemandPole extends Pole {
     private double amount;
     private double heldA;
     private double probeS;
+    private double notedA;
+    private double notedAmount;
     private double unloadedV;
 
     /**
@@ -129,6 +131,25 @@ class DemandPole extends Pole {
     void advance(double[] x, double[] step, double share) {
         double volt = voltage(x);
         hold(trueA(Math.abs(volt)) + share * trueSlope(volt) * voltage(step) * Math.signum(volt), volt);
+    }
+
+    /** As {@link #settle}, but goes a multiple of the way. */
+    final void plunge(double[] x, double multiple) {
+        double before = heldA;
+        settle(x);
+        hold(before + multiple * (heldA - before), voltage(x));
+    }
+
+    @Override
+    final void remember() {
+        notedA = heldA;
+        notedAmount = amount;
+    }
+
+    @Override
+    final void recall() {
+        heldA = notedA;
+        amount = notedAmount;
     }
 
     /** Holds a current, within what the law can take. */

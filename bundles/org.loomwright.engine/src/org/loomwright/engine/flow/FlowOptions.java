@@ -34,9 +34,9 @@ public record FlowOptions(boolean temperatureFeedback, double loadScale, double 
         require(scaleTolerance > 0, "scaleTolerance", scaleTolerance, "above 0");
     }
 
-    /** Temperature feedback on, loads as they are, floor 0.5 V, 1 microohm, melting copper, 1e-12, 500, 1000, 1e-7. */
+    /** Temperature feedback on, loads as they are, floor 0.5 V, 1 microohm, melting copper, 1e-12, 500, 1000, 1e-6. */
     public static FlowOptions standard() {
-        return new FlowOptions(true, 1, 0.5, 1e-6, COPPER_MELTS_C, 1e-12, 500, 1000, 1e-7);
+        return new FlowOptions(true, 1, 0.5, 1e-6, COPPER_MELTS_C, 1e-12, 500, 1000, 1e-6);
     }
 
     /** The same with temperature feedback on or off. */

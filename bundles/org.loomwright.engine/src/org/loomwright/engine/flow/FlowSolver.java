@@ -23,8 +23,8 @@ public final class FlowSolver {
      * @param options how to seek
      * @param monitor asked before each Newton step whether to go on
      * @return the operating point, whatever the network does electrically
-     * @throws IllegalArgumentException for a malformed network: a negative resistance, an index out of range, a figure that is no
-     *             number
+     * @throws IllegalArgumentException for a malformed network: a negative resistance, an index out of range, a figure that
+     *             is no number
      * @throws java.util.concurrent.CancellationException once the monitor is cancelled
      */
     public static OperatingPoint solve(Network network, FlowOptions options, Monitor monitor) {
@@ -42,7 +42,7 @@ public final class FlowSolver {
         }
         Collapse.Edge edge = new Collapse(settling, options).between(0, options.loadScale(), settled);
         OperatingPoint point = Report.of(edge.at(), OperatingPoint.Status.COLLAPSED, List.of(), edge.scale());
-        return Report.withTrouble(point, Collapse.weakest(edge.at().solution(), edge.beyond().solution().resting()));
+        return Report.withTrouble(point, Collapse.weakest(edge));
     }
 
     /**

@@ -15,33 +15,24 @@ final class NewtonSolver {
     private static final double ROUNDING = 1e-14;
     /** Steps after which the sign of the pivots is no longer minded. */
     private static final int PATIENCE = 100;
+    /** Largest multiple of a step downwards where nothing can be found. */
+    private static final double MOST = 64;
 
     private final Circuit circuit;
     private final Cancel cancel;
-    private final RelaxedSolver relaxed;
+    private final Descent descent;
     private final FloatingParts floating;
 
     NewtonSolver(Circuit circuit, Cancel cancel) {
         this.circuit = circuit;
         this.cancel = cancel;
-        relaxed = new RelaxedSolver(circuit, cancel);
+        descent = new Descent(circuit, cancel);
         floating = new FloatingParts(circuit);
     }
 
-    /** Solves the network with constant power and constant current drawing nothing; notes the voltages of all demands. */
+    /** Solves the network with constant power and constant current drawing nothing, then drawing what they would there. */
     void unloaded(double[] x) {
-        for (DemandPole demand : circuit.demands) {
-            demand.cold();
-        }
-        for (RegulatedPole pole : circuit.regulated) {
-            pole.cold();
-        }
-        relaxed.solve(x);
-        for (DemandPole demand : circuit.demands) {
-            demand.noteUnloaded(x);
-        }
-        settle(x);
-        relaxed.solve(x);
+        descent.start(x);
     }
 
     /**
@@ -53,18 +44,10 @@ final class NewtonSolver {
     boolean solve(double[] x, double tolerance) {
         double[] leaving = new double[x.length];
         double before = Double.POSITIVE_INFINITY;
+        double multiple = 1;
         for (int step = 0; step < circuit.options.newtonSteps(); step++) {
             cancel.poll();
-            Arrays.fill(leaving, 0);
-            circuit.matrix.clear();
-            for (Pole pole : circuit.poles) {
-                if (pole.active) {
-                    pole.stampTrue(x, leaving, circuit.matrix, Pole.LEAK_S);
-                }
-            }
-            floating.tangent(x);
-            circuit.matrix.factor(floating.held);
-            double[] direction = circuit.matrix.step(leaving, floating.held, floating.step);
+            double[] direction = direction(x, leaving);
             boolean trusted = circuit.matrix.positive() || step > PATIENCE;
             double share = trusted ? reach(x, direction) : 0;
             if (share >= 1) {
@@ -72,26 +55,33 @@ final class NewtonSolver {
                 if (size <= ROUNDING || disagreement(x) <= tolerance) {
                     return true;
                 }
-            } else {
-                for (DemandPole demand : circuit.demands) {
-                    demand.raise(x, direction, share);
-                }
-                for (RegulatedPole pole : circuit.regulated) {
-                    if (share > 0) {
-                        pole.advance(x, direction, share);
-                    } else {
-                        pole.settle(x);
-                    }
-                }
-                relaxed.solve(x);
-                double now = disagreement(x);
-                if (now <= tolerance && now >= before / 2) {
-                    return true;
-                }
-                before = now;
+                continue;
             }
+            multiple = trusted ? 1 : Math.min(MOST, 2 * multiple);
+            if (multiple == 1 || !descent.plunge(x, multiple)) {
+                descent.down(x, direction, share);
+                multiple = 1;
+            }
+            double now = disagreement(x);
+            if (now <= tolerance && now >= before / 2) {
+                return true;
+            }
+            before = now;
         }
         return false;
+    }
+
+    private double[] direction(double[] x, double[] leaving) {
+        Arrays.fill(leaving, 0);
+        circuit.matrix.clear();
+        for (Pole pole : circuit.poles) {
+            if (pole.active) {
+                pole.stampTrue(x, leaving, circuit.matrix, Pole.LEAK_S);
+            }
+        }
+        floating.tangent(x);
+        circuit.matrix.factor(floating.held);
+        return circuit.matrix.step(leaving, floating.held, floating.step);
     }
 
     private double reach(double[] x, double[] direction) {
@@ -124,14 +114,6 @@ final class NewtonSolver {
             }
         }
         return largest == 0 ? 0 : size / largest;
-    }
-
-    private void settle(double[] x) {
-        for (Pole pole : circuit.poles) {
-            if (pole.active) {
-                pole.settle(x);
-            }
-        }
     }
 
     /** Largest difference between the true and the relaxed laws over the largest current. */

@@ -15,7 +15,8 @@ import java.util.List;
  * @param on             load or converter working, contact closed, comparator on, rectifier conducting, regulator delivering
  * @param limiting       regulator or converter output at its current limit
  * @param trouble        items that made the status what it is: the weakest load on collapse, the items that change on a cycle
- * @param loadScale      on collapse the largest common factor on all loads that still has a solution; else NaN
+ * @param loadScale      on collapse the largest common factor on all loads that still has a solution, 0 when there is none even
+ *                       without loads (a converter that cannot be fed, say; the figures then are no operating point); else NaN
  * @param residual       largest sum of currents at a node over the largest current
  * @param powerResidual  power given by sources less power taken and lost, over the largest power
  */

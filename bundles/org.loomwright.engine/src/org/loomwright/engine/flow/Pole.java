@@ -96,6 +96,14 @@ abstract class Pole {
     void settle(double[] x) {
     }
 
+    /** Notes what {@link #settle} and {@link #advance} change. */
+    void remember() {
+    }
+
+    /** Goes back to what was noted last. */
+    void recall() {
+    }
+
     /** Current by which the true law differs from the relaxed one, A. */
     double mismatch(double[] x) {
         return 0;

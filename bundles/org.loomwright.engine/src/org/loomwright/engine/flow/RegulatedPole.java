@@ -19,6 +19,7 @@ final class RegulatedPole extends Pole {
     /** The sense nodes are others than its own, and belong to one live part of the network in the present state. */
     private boolean remote;
     private double dropV;
+    private double notedV;
     private final int[] senseSlots = {-1, -1, -1, -1};
 
     RegulatedPole(int a, int b, double setV, double droopOhm, double limitA, int senseA, int senseB) {
@@ -143,6 +144,16 @@ final class RegulatedPole extends Pole {
         if (remote) {
             dropV = voltage(x) - (x[senseA] - x[senseB]);
         }
+    }
+
+    @Override
+    void remember() {
+        notedV = dropV;
+    }
+
+    @Override
+    void recall() {
+        dropV = notedV;
     }
 
     @Override

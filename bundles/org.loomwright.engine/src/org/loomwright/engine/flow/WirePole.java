@@ -8,8 +8,10 @@ package org.loomwright.engine.flow;
  * Temperatures are cut at a stated highest one.
  */
 final class WirePole extends OhmicPole {
-    /** Steps after which the working point may jump beyond the current of the highest temperature. */
-    private static final int CAREFUL_STEPS = 12;
+    /** Moves of the working point after which it may jump beyond the current of the highest temperature. */
+    private static final int CAREFUL_MOVES = 12;
+    /** Largest slope assumed of a conductor's resistance against itself by way of its current. */
+    private static final double STEEPEST = 0.9;
 
     private final Network.WireHeat heat;
     private final double r20Ohm;
@@ -21,7 +23,9 @@ final class WirePole extends OhmicPole {
     private double workingA;
     private double temperatureC;
     private double resistanceOhm;
-    private int steps;
+    private int moves;
+    private double lastOhm;
+    private double lastCalledOhm;
 
     WirePole(Network.Wire wire, FlowOptions options) {
         super(wire.a(), wire.b(), Math.max(options.smallestOhm(), wire.r20Ohm() + wire.jointsOhm()));
@@ -45,8 +49,10 @@ final class WirePole extends OhmicPole {
 
     /** Back to no current. */
     void cold() {
-        steps = 0;
-        workAt(0);
+        moves = 0;
+        workingA = 0;
+        temperatureC = celsius(0);
+        resistanceOhm = ohm(temperatureC);
         plain();
     }
 
@@ -60,7 +66,8 @@ final class WirePole extends OhmicPole {
 
     /**
      * Moves the working point to the present current and lays the tangent of the true law, voltage as a function of current,
-     * there (Newton's method in the current).
+     * there (Newton's method in the current). Fast, but at a current far too large the tangent is so steep that loads behind
+     * the conductor may seem to have no solution.
      *
      * @return relative change of the resistance
      */
@@ -68,20 +75,42 @@ final class WirePole extends OhmicPole {
         double before = resistanceOhm;
         double magnitude = Math.abs(amps);
         // the tangent overshoots to the right of a convex law; halving the way to its end keeps it from going round in circles
-        boolean overshoot = steps > 0 && steps < CAREFUL_STEPS && Math.abs(workingA) < highestA && magnitude >= highestA;
+        boolean overshoot = moves > 0 && moves < CAREFUL_MOVES && Math.abs(workingA) < highestA && magnitude >= highestA;
         double at = overshoot ? (Math.abs(workingA) + highestA) / 2 : magnitude;
-        steps++;
-        workAt(Math.copySign(at, amps));
-        double x = perSquareAmpK * workingA * workingA;
-        double differential = resistanceOhm + jointsOhm;
-        if (Math.abs(workingA) < highestA) {
-            differential += resistanceOhm * 2 * heat.alphaPerK() * x / (1 - heat.alphaPerK() * x);
-        }
-        differential = Math.max(smallestOhm, differential);
+        moves++;
+        workingA = Math.copySign(at, amps);
+        temperatureC = celsius(at);
+        resistanceOhm = ohm(temperatureC);
+        double differential = Math.max(smallestOhm, resistanceOhm * steepness(at) + jointsOhm);
         siemens = 1 / differential;
         emfV = workingA * (Math.max(smallestOhm, resistanceOhm + jointsOhm) - differential);
-        return Math.max(Math.abs(resistanceOhm - before), Math.abs(magnitude - at) * resistanceOhm / Math.max(1, at))
-                / Math.max(smallestOhm, before);
+        return overshoot ? 1 : Math.abs(resistanceOhm - before) / Math.max(smallestOhm, before);
+    }
+
+    /**
+     * Moves the resistance towards the one that the present current calls for, by secants that reckon with no more than a stiff
+     * source alone would bring about. Slow, but from the cold side it does not overshoot by much.
+     *
+     * @return relative difference of both resistances before
+     */
+    double approach(double amps) {
+        double called = ohm(celsius(Math.abs(amps)));
+        double least = 1 - steepness(Math.abs(amps));
+        double slope = least;
+        if (moves > 0 && resistanceOhm != lastOhm) {
+            slope = Math.min(STEEPEST, Math.max(least, (called - lastCalledOhm) / (resistanceOhm - lastOhm)));
+        }
+        double difference = called - resistanceOhm;
+        moves++;
+        lastOhm = resistanceOhm;
+        lastCalledOhm = called;
+        resistanceOhm += difference / (1 - slope);
+        double hottest = ohm(highestC);
+        resistanceOhm = Math.min(hottest, Math.max(ohm(heat.ambientC()), resistanceOhm));
+        temperatureC = resistanceOhm == hottest || heat.alphaPerK() == 0 || r20Ohm == 0 ? celsius(Math.abs(amps))
+                : 20 + (resistanceOhm / r20Ohm - 1) / heat.alphaPerK();
+        plain();
+        return Math.abs(difference) / Math.max(smallestOhm, resistanceOhm);
     }
 
     /** A plain resistance at the temperature of the working point. */
@@ -90,17 +119,24 @@ final class WirePole extends OhmicPole {
         emfV = 0;
     }
 
-    private void workAt(double amps) {
-        workingA = amps;
+    private double ohm(double celsius) {
+        return r20Ohm * (heat == null ? 1 : 1 + heat.alphaPerK() * (celsius - 20));
+    }
+
+    private double celsius(double magnitude) {
         if (heat == null) {
-            temperatureC = 20;
-        } else if (Math.abs(amps) >= highestA) {
-            temperatureC = highestC;
-        } else {
-            double x = perSquareAmpK * amps * amps;
-            temperatureC = Math.min(highestC,
-                    (heat.ambientC() + x * (1 - 20 * heat.alphaPerK())) / (1 - heat.alphaPerK() * x));
+            return 20;
         }
-        resistanceOhm = r20Ohm * (heat == null ? 1 : 1 + heat.alphaPerK() * (temperatureC - 20));
+        if (magnitude >= highestA) {
+            return highestC;
+        }
+        double x = perSquareAmpK * magnitude * magnitude;
+        return Math.min(highestC, (heat.ambientC() + x * (1 - 20 * heat.alphaPerK())) / (1 - heat.alphaPerK() * x));
+    }
+
+    /** Differential over plain resistance of the conductor itself. */
+    private double steepness(double magnitude) {
+        double alphaX = heat.alphaPerK() * perSquareAmpK * magnitude * magnitude;
+        return magnitude < highestA ? 1 + 2 * alphaX / (1 - alphaX) : 1;
     }
 }

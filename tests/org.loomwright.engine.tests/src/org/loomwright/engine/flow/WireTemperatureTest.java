@@ -84,7 +84,8 @@ class WireTemperatureTest {
     @Test
     void parallelHotCablesShareAccordingToTheirHeat() {
         var at = new Wiring().emf("G1", "a", "0", 12, 0.01).wire("W1", "a", "b", 0.02, 0, HEAT)
-                .wire("W2", "a", "b", 0.02, 0, new Network.WireHeat(90, 20, 30, 105, 0.00393)).current("E1", "b", "0", 30).solve();
+                .wire("W2", "a", "b", 0.02, 0, new Network.WireHeat(90, 20, 30, 105, 0.00393))
+                .current("E1", "b", "0", 30).solve();
         assertTrue(at.amps("W1") > at.amps("W2"));
         assertTrue(at.celsius("W2") > at.celsius("W1"));
     }
