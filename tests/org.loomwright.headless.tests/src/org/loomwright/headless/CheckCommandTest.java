@@ -30,7 +30,8 @@ class CheckCommandTest {
     /** A warning: a single core below 1 mm2. */
     private void thinCore() {
         yard.edit(yard.parts(), "    <rows sectionMm2=\"1.5\"",
-                "    <rows sectionMm2=\"0.75\" r20MaxMilliohmPerM=\"24.7\" outerDiameterMm=\"1.9\"/>\n    <rows sectionMm2=\"1.5\"");
+                "    <rows sectionMm2=\"0.75\" r20MaxMilliohmPerM=\"24.7\" outerDiameterMm=\"1.9\"/>\n"
+                        + "    <rows sectionMm2=\"1.5\"");
         yard.edit(yard.vehicle(), "<cables name=\"W12\" part=\"single\" sectionMm2=\"1.5\"",
                 "<cables name=\"W12\" part=\"single\" sectionMm2=\"0.75\"");
     }
