@@ -177,9 +177,12 @@ final class NetworkElements {
         if (sensed < 0 && (threshold.plus() < 0 || threshold.minus() < 0)) {
             return null;
         }
-        return sensed >= 0 ? new Network.Comparator(threshold.id(), -1, -1, sensed, threshold.onAt(), threshold.offAt())
+        // a cut-out closed while its battery was full and holds until the voltage falls; a link waits for the voltage to rise
+        boolean cutOut = "cutOut".equals(plan.devices().get(threshold.device()).kind());
+        return sensed >= 0
+                ? new Network.Comparator(threshold.id(), -1, -1, sensed, threshold.onAt(), threshold.offAt(), cutOut)
                 : new Network.Comparator(threshold.id(), nodes.of(threshold.plus()), nodes.of(threshold.minus()), -1,
-                        threshold.onAt(), threshold.offAt());
+                        threshold.onAt(), threshold.offAt(), cutOut);
     }
 
     private Network.Item contact(int e, Plan.Contact contact) {

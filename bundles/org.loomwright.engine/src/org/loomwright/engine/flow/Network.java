@@ -138,13 +138,19 @@ public record Network(List<String> nodeIds, int reference, List<Item> items) {
 
     /**
      * Compares a voltage (between two nodes) or the current of an item, with hysteresis: with onAt above offAt on at or above
-     * onAt, off below offAt; with onAt below offAt on at or below onAt, off above offAt; between them as it was, at the start off.
+     * onAt, off below offAt; with onAt below offAt on at or below onAt, off above offAt; between them as it was.
      * It takes no current.
      *
      * @param plus     node, or -1 when a current is sensed
      * @param minus    node, or -1 when a current is sensed
      * @param sensed   index of the item whose current is sensed, or -1
+     * @param startsOn what it was before: on for a cut-out that was closed while the battery was full, else off
      */
-    public record Comparator(String id, int plus, int minus, int sensed, double onAt, double offAt) implements Item {
+    public record Comparator(String id, int plus, int minus, int sensed, double onAt, double offAt, boolean startsOn)
+            implements Item {
+        /** A comparator that was off before. */
+        public Comparator(String id, int plus, int minus, int sensed, double onAt, double offAt) {
+            this(id, plus, minus, sensed, onAt, offAt, false);
+        }
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 
 /**
  * What in a network is on or off by itself: relays, comparators, loads and converters with a cut-out. It starts from relays
- * released, comparators off, loads and converters on, and all of them follow the voltages and currents found together, so the
+ * released, comparators as they say, loads and converters on, and all of them follow the voltages and currents found together, so the
  * sequence of sets does not depend on the order of the items. A part without potential shows 0 V, as a meter would; loads and
  * converters in it keep their state.
  */
@@ -31,7 +31,8 @@ final class States {
         BitSet set = new BitSet();
         for (int item = 0; item < network.items().size(); item++) {
             Network.Item it = network.items().get(item);
-            set.set(item, it instanceof Network.Load || it instanceof Network.ConverterItem);
+            set.set(item, it instanceof Network.Load || it instanceof Network.ConverterItem
+                    || it instanceof Network.Comparator comparator && comparator.startsOn());
         }
         return new States(network, options.floorV(), set, new BitSet());
     }

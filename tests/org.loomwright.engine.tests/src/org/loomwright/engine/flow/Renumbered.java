@@ -28,7 +28,7 @@ final class Renumbered {
         }
         Network.Comparator c = (Network.Comparator) it;
         return new Network.Comparator(c.id(), c.plus() < 0 ? -1 : n[c.plus()], c.minus() < 0 ? -1 : n[c.minus()],
-                c.sensed() < 0 ? -1 : i[c.sensed()], c.onAt(), c.offAt());
+                c.sensed() < 0 ? -1 : i[c.sensed()], c.onAt(), c.offAt(), c.startsOn());
     }
 
     private static Network.Drive drive(Network.Drive drive, int[] i) {

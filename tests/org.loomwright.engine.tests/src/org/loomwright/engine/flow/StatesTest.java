@@ -94,6 +94,20 @@ class StatesTest {
     }
 
     @Test
+    void cutOutThatWasClosedStaysClosedBetweenItsThresholds() {
+        var at = new Wiring().emf("G1", "a", "0", 12.2, 0.01).cutOut("B1", "a", "0", 12.6, 11.8)
+                .contact("Q1", "a", "b", 0.01, new Network.ByComparator(1, false)).resistive("E1", "b", "0", 10).solve();
+        assertTrue(at.on("B1") && at.on("Q1") && at.on("E1"));
+    }
+
+    @Test
+    void cutOutThatWasClosedOpensBelowItsLowerThreshold() {
+        var at = new Wiring().emf("G1", "a", "0", 11.7, 0.01).cutOut("B1", "a", "0", 12.6, 11.8)
+                .contact("Q1", "a", "b", 0.01, new Network.ByComparator(1, false)).resistive("E1", "b", "0", 10).solve();
+        assertFalse(at.on("B1") || at.on("Q1"));
+    }
+
+    @Test
     void comparatorHoldsWhatItClosedWithinItsHysteresis() {
         // on at 13.4 V; the load it lets on leaves 13.4 x 10 / 10.21 = 13.12 V, still above 12.8 V
         var at = new Wiring().emf("G1", "a", "0", 13.4, 0.2).comparator("B1", "a", "0", 13.3, 12.8)

@@ -103,6 +103,10 @@ final class Wiring {
         return add(new Network.Comparator(id, node(plus), node(minus), -1, onAt, offAt));
     }
 
+    Wiring cutOut(String id, String plus, String minus, double onAt, double offAt) {
+        return add(new Network.Comparator(id, node(plus), node(minus), -1, onAt, offAt, true));
+    }
+
     Wiring currentComparator(String id, String sensed, double onAt, double offAt) {
         return add(new Network.Comparator(id, -1, -1, item(sensed), onAt, offAt));
     }
