@@ -20,16 +20,18 @@ import org.loomwright.engine.heat.Ratings;
 
 /**
  * Solves cases. Which conductors count for grouping depends on the currents, and the currents a little on the temperatures
- * that follow from the ratings, so both are found in rounds: first with every conductor at its ambient, then with what the
- * last round loads. After a few rounds a count only grows any more, so that one that would alternate keeps the worse.
+ * that follow from the ratings, so both are found in rounds: first with cold conductors, then with what the last round loads
+ * and warms. After a few rounds a count only grows any more, so that one that would alternate keeps the worse.
  */
 public final class CaseSolver {
     private static final int FREE_ROUNDS = 3;
     private static final int MOST_ROUNDS = 8;
     /** A case without an operating point is only shown where it breaks down; finer ratings do not change that. */
     private static final int UNSOLVED_ROUNDS = 1;
-    /** Temperatures of cycles within this of each other have settled, K. */
-    private static final double SETTLED_K = 0.01;
+
+    private static final FlowOptions WARM = FlowOptions.standard();
+    private static final FlowOptions COLD = new FlowOptions(false, WARM.loadScale(), WARM.floorV(), WARM.smallestOhm(),
+            WARM.highestC(), 1e-6, WARM.newtonSteps(), WARM.stateChanges(), 1e-2);
 
     private final Plan plan;
     private final GroupCount groups;
@@ -62,47 +64,56 @@ public final class CaseSolver {
 
     private SolvedCase solve(Plan.Case state, Monitor monitor) {
         CycleHeat cycles = new CycleHeat(plan, state);
-        SolvedCase.Solved running = solved(state, NetworkOptions.running(null), monitor);
-        SolvedCase.Solved base = base(cycles, state, NetworkOptions.running(null), running, monitor);
+        SolvedCase.Solved running = solved(state, NetworkOptions.running(null), COLD, monitor);
+        SolvedCase.Solved base = cycles.duties()
+                ? solved(state, NetworkOptions.running(null).variant(NetworkOptions.Variant.BASE), COLD, monitor)
+                : running;
         int[] counts = LoadedGroup.counts(plan, state, groups, largestA(running, base));
         List<ConductorRating> ratings = Ratings.of(plan, state, counts);
-        double[] heldC = cycles.heldC(running, base, ratings);
+        double[] peakC = cycles.peakC(running, base, ratings);
         for (int round = 1;; round++) {
-            NetworkOptions options = NetworkOptions.running(ratings).heldAt(heldC);
-            running = solved(state, options, monitor);
-            base = base(cycles, state, options, running, monitor);
+            CycleHeat.Warming warming = cycles.warming(peakC, running, ratings);
+            running = solved(state, NetworkOptions.running(warming.ratings()).heldAt(warming.heldC()), WARM, monitor);
+            base = cycles.duties() ? base(state, ratings, peakC, running, monitor) : running;
             int[] nextCounts = LoadedGroup.counts(plan, state, groups, largestA(running, base));
             if (round > FREE_ROUNDS) {
                 for (int i = 0; i < counts.length; i++) {
                     nextCounts[i] = Math.max(nextCounts[i], counts[i]);
                 }
             }
-            double[] nextC = cycles.heldC(running, base, ratings);
+            double[] nextC = cycles.peakC(running, base, ratings);
             int last = running.point().status() == OperatingPoint.Status.SOLVED ? MOST_ROUNDS : UNSOLVED_ROUNDS;
-            if (round == last || Arrays.equals(counts, nextCounts) && settled(heldC, nextC)) {
-                SolvedCase.Solved design = solved(state, NetworkOptions.design(running.at(), running.point()), monitor);
+            boolean sameCounts = Arrays.equals(counts, nextCounts);
+            if (round == last || sameCounts && cycles.settled(running, nextC, ratings)) {
+                SolvedCase.Solved design = solved(state, NetworkOptions.design(running.at(), running.point()), WARM, monitor);
                 return new SolvedCase(plan, state, running, base, design, ratings);
             }
-            if (!Arrays.equals(counts, nextCounts)) {
+            if (!sameCounts) {
                 counts = nextCounts;
                 ratings = Ratings.of(plan, state, counts);
-                nextC = cycles.heldC(running, base, ratings);
+                nextC = cycles.peakC(running, base, ratings);
             }
-            heldC = nextC;
+            peakC = nextC;
         }
     }
 
-    private SolvedCase.Solved base(CycleHeat cycles, Plan.Case state, NetworkOptions options, SolvedCase.Solved running,
+    /** The network while loads with a duty are off: conductors that warm in cycles as warm as while they are on. */
+    private SolvedCase.Solved base(Plan.Case state, List<ConductorRating> ratings, double[] peakC, SolvedCase.Solved running,
             Monitor monitor) {
-        return cycles.duties() ? solved(state, options.variant(NetworkOptions.Variant.BASE), monitor) : running;
+        double[] heldC = peakC.clone();
+        for (int i = 0; i < heldC.length; i++) {
+            heldC[i] = Double.isNaN(heldC[i]) ? Double.NaN : running.conductorC(i);
+        }
+        NetworkOptions options = NetworkOptions.running(ratings).heldAt(heldC).variant(NetworkOptions.Variant.BASE);
+        return solved(state, options, WARM, monitor);
     }
 
-    private SolvedCase.Solved solved(Plan.Case state, NetworkOptions options, Monitor monitor) {
+    private SolvedCase.Solved solved(Plan.Case state, NetworkOptions options, FlowOptions flow, Monitor monitor) {
         if (monitor.isCanceled()) {
             throw new CancellationException("cancelled while solving " + state.id());
         }
         CaseNetwork at = NetworkBuilder.build(plan, state, options);
-        return new SolvedCase.Solved(at, FlowSolver.solve(at.network(), FlowOptions.standard(), monitor));
+        return new SolvedCase.Solved(at, FlowSolver.solve(at.network(), flow, monitor));
     }
 
     private double[] largestA(SolvedCase.Solved running, SolvedCase.Solved base) {
@@ -111,15 +122,5 @@ public final class CaseSolver {
             amps[i] = StrictMath.max(StrictMath.abs(running.conductorA(i)), StrictMath.abs(base.conductorA(i)));
         }
         return amps;
-    }
-
-    private static boolean settled(double[] before, double[] now) {
-        for (int i = 0; i < now.length; i++) {
-            boolean same = Double.isNaN(before[i]) ? Double.isNaN(now[i]) : StrictMath.abs(before[i] - now[i]) <= SETTLED_K;
-            if (!same) {
-                return false;
-            }
-        }
-        return true;
     }
 }

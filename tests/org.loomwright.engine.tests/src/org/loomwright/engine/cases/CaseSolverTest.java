@@ -140,6 +140,48 @@ class CaseSolverTest {
     }
 
     @Test
+    void everyCycleEndsWithTheWarmthThatItsCurrentsCallFor() {
+        PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100)
+                .alternator("G2", 14.3, 60).cable("W1", 16, 2, "G2.B+", "G1.30").cable("W2", 16, 2, "G2.B-", "G1.31")
+                .box("F1", 4).cable("W3", 10, 2, "G1.30", "F1.30").negativeBar("X1", 4).cable("W4", 10, 2, "G1.31", "X1.31");
+        for (int i = 1; i <= 4; i++) {
+            String load = "E" + i;
+            fixture.fuse("F1", "" + i, 30).load(load, i == 4 ? "resistance" : "power", i == 4 ? 1.2 : 60 * i, 12)
+                    .cable("WP" + i, 2.5, 3, "F1." + i, load + ".L+").cable("WN" + i, 2.5, 3, load + ".L-", "X1.N" + i);
+        }
+        fixture.state("rest", c -> c.duty("E1", 20, 60).duty("E3", 600, 1800).on("E2", "E4").battery("G1", 0.6, 10, 0.5))
+                .state("drive", c -> c.engine(2000).duty("E1", 20, 60).duty("E3", 600, 1800).duty("E4", 5, 50).on("E2"))
+                .state("short", c -> c.duty("E2", 1, 1000).duty("E4", 999, 1000))
+                .state("full", c -> c.engine(2000).duty("E1", 30, 60).battery("G1", 1, 25, 0));
+        Plan plan = fixture.build();
+        for (SolvedCase solved : CaseSolver.solveAll(plan, new BasicMonitor())) {
+            CycleHeat cycles = new CycleHeat(plan, solved.state());
+            double[] peakC = cycles.peakC(solved.running(), solved.base(), solved.ratings());
+            assertTrue(cycles.settled(solved.running(), peakC, solved.ratings()), solved.state().name());
+            for (int c = 0; c < peakC.length; c++) {
+                // the same conductor has the same warmth while the loads that come and go are off
+                double offC = solved.base().conductorC(c);
+                assertTrue(Double.isNaN(peakC[c]) || Math.abs(offC - peakC[c]) < 0.01, solved.state().name() + " " + offC);
+            }
+        }
+    }
+
+    @Test
+    void aConductorOfACycleFollowsACurrentThatIsALittleDifferent() {
+        PlanFixture fixture = lamp(2.5, 5).set("E1#load", "amps", 25.0).state("duty", c -> c.duty("E1", 30, 120));
+        SolvedCase solved = solve(fixture.build());
+        CycleHeat cycles = new CycleHeat(solved.plan(), solved.state());
+        double[] peakC = cycles.peakC(solved.running(), solved.base(), solved.ratings());
+        CycleHeat.Warming warming = cycles.warming(peakC, solved.running(), solved.ratings());
+        int cable = conductor(solved, "W2@1");
+        assertTrue(Double.isNaN(warming.heldC()[cable]));
+        ConductorTemperature asWarm = Ratings.thermal(solved.plan(), cable, warming.ratings().get(cable));
+        ConductorTemperature thermal = Ratings.thermal(solved.plan(), cable, solved.ratings().get(cable));
+        assertEquals(peakC[cable], asWarm.steadyC(25), 1e-9);
+        assertEquals(new DutyCycle(30, 120).peakC(thermal, 25.25, 0), asWarm.steadyC(25.25), 0.05);
+    }
+
+    @Test
     void theLinkBetweenBatteriesInSeriesHasTheCycleOfTheirLoadAndOtherReturnsHaveNot() {
         PlanFixture fixture = new PlanFixture().domain("24V", 24, "G2.30").battery("G1", 12, 0.004, 0.012, 100)
                 .battery("G2", 12, 0.004, 0.012, 100).cable("W1", 4, 0.3, "G1.30", "G2.31").load("E1", "current", 60, 24)
