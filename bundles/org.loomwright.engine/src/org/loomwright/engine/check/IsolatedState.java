@@ -11,7 +11,10 @@ import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.flow.FlowOptions;
 import org.loomwright.engine.flow.FlowSolver;
 
-/** A case solved again with some contacts open, so that relays and cut-outs behind them fall as they would. */
+/**
+ * A case solved again with some contacts open, so that relays and cut-outs behind them fall as they would. Conductors stay cold:
+ * what is live does not hang on their warmth.
+ */
 final class IsolatedState {
     private final CaseNetwork at;
     private final LivePaths live;
@@ -23,13 +26,13 @@ final class IsolatedState {
 
     /** The case with these contacts (indexes in elements) open. */
     static IsolatedState of(CheckContext context, SolvedCase solved, List<Integer> contacts) {
-        NetworkOptions options = NetworkOptions.running(solved.ratings());
+        NetworkOptions options = NetworkOptions.running(null);
         for (int e : contacts) {
             options = options.without(context.plan().elements().get(e).id());
         }
         CaseNetwork network = NetworkBuilder.build(context.plan(), solved.state(), options);
         SolvedCase.Solved open = new SolvedCase.Solved(network,
-                FlowSolver.solve(network.network(), FlowOptions.standard(), new BasicMonitor()));
+                FlowSolver.solve(network.network(), FlowOptions.standard().withTemperatureFeedback(false), new BasicMonitor()));
         return new IsolatedState(network, LivePaths.of(context.plan(), open));
     }
 

@@ -44,15 +44,17 @@ final class IsolatorEffectRule implements Rule {
         List<Integer> all = isolators.values().stream().flatMap(List::stream).toList();
         for (SolvedCase solved : context.settled()) {
             LivePaths before = LivePaths.of(context.plan(), solved.running());
+            IsolatedState allOpen = null;
             for (Map.Entry<Integer, List<Integer>> isolator : isolators.entrySet()) {
                 if (isolator.getValue().stream().anyMatch(e -> isClosed(solved, e))) {
                     IsolatedState open = IsolatedState.of(context, solved, isolator.getValue());
+                    allOpen = isolators.size() == 1 ? open : null;
                     lost(context, solved, isolator.getKey(), before, open, findings);
                     parted(context, solved, isolator.getKey(), before, open, findings);
                 }
             }
             if ("off".equals(solved.state().ignition()) && !solved.state().engineRunning()) {
-                live(context, solved, all, IsolatedState.of(context, solved, all), findings);
+                live(context, solved, all, allOpen == null ? IsolatedState.of(context, solved, all) : allOpen, findings);
             }
         }
         return findings;
