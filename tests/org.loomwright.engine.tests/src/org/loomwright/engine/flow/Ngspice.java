@@ -57,18 +57,22 @@ final class Ngspice {
         try {
             Path file = Files.createTempFile("network", ".cir");
             Path out = Files.createTempFile("network", ".out");
+            // apart, or its notes fall into the middle of a line of figures
+            Path notes = Files.createTempFile("network", ".err");
             try {
                 Files.writeString(file, deck, StandardCharsets.US_ASCII);
-                Process process = new ProcessBuilder("ngspice", "-b", file.toString()).redirectErrorStream(true)
+                Process process = new ProcessBuilder("ngspice", "-b", file.toString()).redirectError(notes.toFile())
                         .redirectOutput(out.toFile()).start();
                 if (!process.waitFor(60, TimeUnit.SECONDS)) {
                     process.destroyForcibly();
                     throw new AssertionError("ngspice did not end within a minute");
                 }
-                return Files.readString(out, StandardCharsets.ISO_8859_1);
+                return Files.readString(out, StandardCharsets.ISO_8859_1)
+                        + Files.readString(notes, StandardCharsets.ISO_8859_1);
             } finally {
                 Files.deleteIfExists(file);
                 Files.deleteIfExists(out);
+                Files.deleteIfExists(notes);
             }
         } catch (IOException e) {
             throw new AssertionError("This test compares with ngspice, which could not be started (" + e.getMessage()

@@ -14,7 +14,7 @@ import org.loomwright.engine.flow.OperatingPoint.Status;
 /** Operating points against ngspice, a general-purpose circuit simulator, on the netlists that the engine writes. */
 class NgspiceTest {
     private static final int NETWORKS = 320;
-    private static final int PER_DECK = 20;
+    private static final int PER_DECK = 10;
     private static final double WITHIN = 1e-6;
     private static final FlowOptions OPTIONS = FlowOptions.standard();
 
