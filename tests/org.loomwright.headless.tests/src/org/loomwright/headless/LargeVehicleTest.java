@@ -46,16 +46,16 @@ class LargeVehicleTest {
 
     @Test
     void aFileOfFiftyMegabytesIsAnalysed() throws IOException {
-        LargeVehicle large = new LargeVehicle(2400, 7200);
+        LargeVehicle large = new LargeVehicle(1000, 17_200);
         Path file = large.write(temp);
         assertTrue(Files.size(file) > 50 * MB, Files.size(file) + " bytes");
         CommandRun run = CommandRun.of("check", file);
         assertEquals("", run.err());
         assertEquals(0, run.code());
         List<String> lines = run.out().lines().toList();
-        assertEquals("  no arrangement, practice common, 12 V, 2400 loads, " + large.cables() + " cables, 6 cases", lines.get(1));
+        assertEquals("  no arrangement, practice common, 12 V, 1000 loads, " + large.cables() + " cables, 6 cases", lines.get(1));
         assertEquals("  0 errors, 0 warnings", lines.get(2));
-        assertEquals(2400, lines.stream().filter(line -> line.startsWith("    -B")).count());
+        assertEquals(1000, lines.stream().filter(line -> line.startsWith("    -B")).count());
     }
 
     @Test

@@ -59,7 +59,9 @@ public final class ExplainText {
             WrappedText.write(out, "  ", "", "Shown is the case with the largest figures; --case NAME shows another of "
                     + String.join(", ", others) + ".");
         }
-        out.println();
+        if (!sources.isEmpty()) {
+            out.println();
+        }
         for (int i = 0; i < sources.size(); i++) {
             WrappedText.write(out, "  ", "[" + (i + 1) + "] ", sources.get(i));
         }

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.headless.earth;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import org.loomwright.engine.result.Cause;
+import org.loomwright.engine.result.Derivation;
+import org.loomwright.engine.result.Finding;
+import org.loomwright.engine.result.Mend;
+import org.loomwright.engine.result.Quantity;
+import org.loomwright.engine.result.Severity;
+import org.loomwright.engine.result.StudyResult.ElementFigures;
+
+/** Writes findings and derivations as JSON, in the form that the check gives them. */
+final class JsonFigures {
+    private final JsonGenerator json;
+
+    JsonFigures(JsonGenerator json) {
+        this.json = json;
+    }
+
+    /** The findings at or above a threshold, as {@code findings}. */
+    void findings(List<Finding> findings, Severity threshold) throws IOException {
+        json.writeArrayFieldStart("findings");
+        for (Finding finding : findings) {
+            if (finding.severity().atLeast(threshold)) {
+                finding(finding);
+            }
+        }
+        json.writeEndArray();
+    }
+
+    /** Figures of an element with their derivations, as {@code explained}. */
+    void explained(List<ElementFigures> explained) throws IOException {
+        json.writeArrayFieldStart("explained");
+        for (ElementFigures figures : explained) {
+            json.writeStartObject();
+            json.writeStringField("element", figures.element());
+            optional("case", figures.caseName());
+            derivations(figures.derivations());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void finding(Finding finding) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("rule", finding.rule());
+        json.writeStringField("severity", finding.severity().slug());
+        json.writeStringField("element", finding.element());
+        optional("case", finding.caseName());
+        json.writeStringField("title", finding.title());
+        quantity("is", finding.is());
+        quantity("limit", finding.wanted());
+        json.writeArrayFieldStart("why");
+        for (String why : finding.why()) {
+            json.writeString(why);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("causes");
+        for (Cause cause : finding.causes()) {
+            json.writeStartObject();
+            json.writeStringField("element", cause.element());
+            json.writeStringField("what", cause.what());
+            quantity("share", cause.share());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("mends");
+        for (Mend mend : finding.mends()) {
+            mend(mend);
+        }
+        json.writeEndArray();
+        derivations(finding.derivations());
+        optional("accepted", finding.accepted());
+        json.writeEndObject();
+    }
+
+    private void mend(Mend mend) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("text", mend.text());
+        json.writeArrayFieldStart("changes");
+        for (Mend.Change change : mend.changes()) {
+            if (change instanceof Mend.AddBond bond) {
+                json.writeStartObject();
+                json.writeStringField("change", "add-bond");
+                json.writeStringField("bodyA", bond.bodyA());
+                json.writeStringField("bodyB", bond.bodyB());
+                json.writeNumberField("sectionMm2", bond.sectionMm2());
+                json.writeNumberField("lengthMm", bond.lengthMm());
+                json.writeEndObject();
+            } else {
+                throw new IllegalStateException("the earth study proposes straps only, not " + change);
+            }
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void derivations(List<Derivation> derivations) throws IOException {
+        json.writeArrayFieldStart("derivations");
+        for (Derivation derivation : derivations) {
+            json.writeStartObject();
+            json.writeStringField("figure", derivation.figure());
+            quantity("value", derivation.value());
+            json.writeStringField("formula", derivation.formula());
+            json.writeArrayFieldStart("inputs");
+            for (Derivation.Input input : derivation.inputs()) {
+                json.writeStartObject();
+                json.writeStringField("name", input.name());
+                quantity("value", input.value());
+                json.writeStringField("origin", input.origin());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeStringField("source", derivation.source());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void quantity(String field, Quantity quantity) throws IOException {
+        if (quantity != null) {
+            json.writeObjectFieldStart(field);
+            number("value", quantity.value());
+            json.writeStringField("unit", quantity.unit());
+            json.writeEndObject();
+        }
+    }
+
+    /** JSON has neither NaN nor infinity: a number that is not known is null. */
+    void number(String field, double value) throws IOException {
+        if (Double.isFinite(value)) {
+            json.writeNumberField(field, value);
+        } else {
+            json.writeNullField(field);
+        }
+    }
+
+    void optional(String field, String text) throws IOException {
+        if (text != null) {
+            json.writeStringField(field, text);
+        }
+    }
+}
