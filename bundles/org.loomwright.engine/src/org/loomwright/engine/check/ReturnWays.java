@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.check;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import org.loomwright.engine.assembly.Plan;
@@ -13,6 +14,7 @@ final class ReturnWays {
     private final Plan plan;
     private final Wiring wiring;
     private final Set<Integer> sourceMinus = new HashSet<>();
+    private final Map<Integer, List<Integer>> pointsOf = new HashMap<>();
 
     ReturnWays(Plan plan) {
         this.plan = plan;
@@ -41,16 +43,15 @@ final class ReturnWays {
      * lead to the minus of a source, then the current takes those, and when the return leads nowhere.
      */
     List<Integer> earthPoints(int returnTerminal) {
-        SortedSet<Integer> reached = wiring.reach(returnTerminal, step -> step.via() != Wiring.Via.STRUCTURE);
-        List<Integer> points = new ArrayList<>();
-        for (int node : reached) {
-            if (sourceMinus.contains(node)) {
-                return List.of();
-            }
-            if (bodyAt(node) >= 0) {
-                points.add(node);
-            }
+        List<Integer> known = pointsOf.get(returnTerminal);
+        if (known != null) {
+            return known;
         }
+        // all that conductors join shares the answer, so a net is walked once however many loads return by it
+        SortedSet<Integer> reached = wiring.reach(returnTerminal, step -> step.via() != Wiring.Via.STRUCTURE);
+        List<Integer> points = reached.stream().anyMatch(sourceMinus::contains) ? List.of()
+                : reached.stream().filter(node -> bodyAt(node) >= 0).toList();
+        reached.forEach(node -> pointsOf.put(node, points));
         return points;
     }
 
