@@ -2,7 +2,6 @@
 package org.loomwright.engine.cases;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.eclipse.emf.common.util.Monitor;
@@ -16,7 +15,6 @@ import org.loomwright.engine.flow.OperatingPoint;
 import org.loomwright.engine.heat.ConductorRating;
 import org.loomwright.engine.heat.GroupCount;
 import org.loomwright.engine.heat.LoadedGroup;
-import org.loomwright.engine.heat.Ratings;
 
 /**
  * Solves cases. Which conductors count for grouping depends on the currents, and the currents a little on the temperatures
@@ -68,29 +66,24 @@ public final class CaseSolver {
         SolvedCase.Solved base = cycles.duties()
                 ? solved(state, NetworkOptions.running(null).variant(NetworkOptions.Variant.BASE), COLD, monitor)
                 : running;
-        int[] counts = LoadedGroup.counts(plan, state, groups, largestA(running, base));
-        List<ConductorRating> ratings = Ratings.of(plan, state, counts);
+        LoadedGroup group = new LoadedGroup(plan, state, groups);
+        List<ConductorRating> ratings = group.ratings(largestA(running, base));
         double[] peakC = cycles.peakC(running, base, ratings);
         for (int round = 1;; round++) {
             CycleHeat.Warming warming = cycles.warming(peakC, running, ratings);
             running = solved(state, NetworkOptions.running(warming.ratings()).heldAt(warming.heldC()), WARM, monitor);
             base = cycles.duties() ? base(state, ratings, peakC, running, monitor) : running;
-            int[] nextCounts = LoadedGroup.counts(plan, state, groups, largestA(running, base));
-            if (round > FREE_ROUNDS) {
-                for (int i = 0; i < counts.length; i++) {
-                    nextCounts[i] = Math.max(nextCounts[i], counts[i]);
-                }
-            }
+            List<ConductorRating> next = group.ratings(largestA(running, base));
+            next = round > FREE_ROUNDS ? group.worse(next, ratings) : next;
             double[] nextC = cycles.peakC(running, base, ratings);
             int last = running.point().status() == OperatingPoint.Status.SOLVED ? MOST_ROUNDS : UNSOLVED_ROUNDS;
-            boolean sameCounts = Arrays.equals(counts, nextCounts);
-            if (round == last || sameCounts && cycles.settled(running, nextC, ratings)) {
+            boolean sameRatings = next.equals(ratings);
+            if (round == last || sameRatings && cycles.settled(running, nextC, ratings)) {
                 SolvedCase.Solved design = solved(state, NetworkOptions.design(running.at(), running.point()), WARM, monitor);
                 return new SolvedCase(plan, state, running, base, design, ratings);
             }
-            if (!sameCounts) {
-                counts = nextCounts;
-                ratings = Ratings.of(plan, state, counts);
+            if (!sameRatings) {
+                ratings = next;
                 nextC = cycles.peakC(running, base, ratings);
             }
             peakC = nextC;

@@ -16,6 +16,11 @@ package org.loomwright.engine.heat;
 public record ConductorRating(double tableA, double referenceC, double maxC, double ambientC, double ambientFactor,
         int counted, double groupingFactor, String source) {
 
+    /** The same conductor with another number together. */
+    ConductorRating grouped(int together, double factor) {
+        return new ConductorRating(tableA, referenceC, maxC, ambientC, ambientFactor, together, factor, source);
+    }
+
     /** Rating at the table's reference ambient with grouping, A: what the thermal equation takes as Iz. */
     public double atReferenceA() {
         return tableA * groupingFactor;

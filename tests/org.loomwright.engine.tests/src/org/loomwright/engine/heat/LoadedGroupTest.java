@@ -26,7 +26,11 @@ class LoadedGroupTest {
     }
 
     private static int[] counts(Plan plan, double... amps) {
-        return LoadedGroup.counts(plan, plan.cases().get(0), new GroupCount(plan), amps);
+        LoadedGroup group = new LoadedGroup(plan, plan.cases().get(0), new GroupCount(plan));
+        List<ConductorRating> ratings = group.ratings(amps);
+        int[] counts = ratings.stream().mapToInt(ConductorRating::counted).toArray();
+        assertEquals(Ratings.of(plan, plan.cases().get(0), counts), ratings);
+        return counts;
     }
 
     @Test
@@ -49,6 +53,19 @@ class LoadedGroupTest {
         assertEquals(1, counts(bundle(7), 12, 7, 6, 5, 5, 5, 4)[0]);
         assertEquals(7, counts(bundle(7), 12, 7, 6, 5, 5, 5, 5)[0]);
         assertEquals(3, counts(bundle(7), 12, 7, 6.5, 5, 5, 5, 4)[0]);
+    }
+
+    @Test
+    void theWorseOfTwoHasTheHigherCounts() {
+        Plan plan = bundle(7);
+        LoadedGroup group = new LoadedGroup(plan, plan.cases().get(0), new GroupCount(plan));
+        List<ConductorRating> few = group.ratings(new double[] {20, 20, 20, 0, 0, 0, 0});
+        List<ConductorRating> other = group.ratings(new double[] {0, 0, 0, 0, 0, 20, 20});
+        assertArrayEquals(new int[] {3, 3, 3, 4, 4, 4, 4}, few.stream().mapToInt(ConductorRating::counted).toArray());
+        assertArrayEquals(new int[] {3, 3, 3, 3, 3, 2, 2}, other.stream().mapToInt(ConductorRating::counted).toArray());
+        List<ConductorRating> worse = group.worse(few, other);
+        assertEquals(Ratings.of(plan, plan.cases().get(0), new int[] {3, 3, 3, 4, 4, 4, 4}), worse);
+        assertEquals(worse, group.worse(other, few));
     }
 
     @Test
