@@ -144,6 +144,7 @@ final class ConductorDerivations {
     }
 
     private String partner(Fault fault) {
-        return fault.target() == Fault.Target.RETURN ? terminal(fault.partner()) : context.plan().bodies().get(fault.partner()).id();
+        return fault.target() == Fault.Target.RETURN ? terminal(fault.partner())
+                : context.plan().bodies().get(fault.partner()).id();
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.protection;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.loomwright.engine.assembly.Plan;
@@ -24,6 +23,7 @@ final class ConductorRows {
     private final List<SolvedCase> cases;
     private final SupplyGraph graph;
     private final DeviceCurves curves;
+    private final ConductorTransients transients;
     private final boolean shortCircuitOnly;
 
     ConductorRows(Plan plan, List<SolvedCase> cases, SupplyGraph graph, DeviceCurves curves) {
@@ -31,6 +31,7 @@ final class ConductorRows {
         this.cases = cases;
         this.graph = graph;
         this.curves = curves;
+        transients = new ConductorTransients(curves);
         Practice.Choice choice = plan.practice().choices().get(FIXED_LOADS);
         shortCircuitOnly = choice != null && SHORT_CIRCUIT_ONLY.equals(choice.value());
     }
@@ -47,53 +48,84 @@ final class ConductorRows {
 
     private ConductorProtection supply(int conductor, List<Feed> feeds, ConductorHeat heat) {
         boolean overload = feeds.size() > 1 || canOverload(conductor, feeds.get(0).farTerminal());
-        OverloadFigures figures = figures(largest(feeds), 1, heat, overload);
+        List<Feed> needed = feeds.stream().filter(feed -> mayExceed(feed, heat.groupIzA())).toList();
+        boolean anyBare = feeds.stream().anyMatch(feed -> bare(feed, heat));
+        OverloadFigures figures = figures(anyBare ? -1 : nextDevice(feeds), 1, heat, overload);
         Verdict clears = Verdict.NOT_NEEDED;
         ShortTransient worst = null;
         Verdict shortTime = Verdict.NOT_NEEDED;
-        for (Feed feed : feeds) {
-            clears = clears.worse(clears(feed));
-            ShortTransient transientHeat = transientOf(feed, heat);
+        for (Feed feed : needed) {
+            clears = clears.worse(clears(feed, heat));
+            ShortTransient transientHeat = transients.of(feed, heat);
             if (transientHeat != null) {
                 worst = worst == null || transientHeat.peakC() > worst.peakC() ? transientHeat : worst;
-                shortTime = shortTime.worse(feed.next().isEmpty() ? Verdict.NO_DEVICE : transientHeat.verdict());
-            }
-            if (feed.next().isEmpty()) {
-                figures = figures(-1, 1, heat, overload);
+                shortTime = shortTime.worse(bare(feed, heat) ? Verdict.NO_DEVICE : transientHeat.verdict());
             }
         }
         return new ConductorProtection(conductor, true, feeds, List.of(), overload, figures, worst,
-                conditions(figures, overload, shortTime, clears));
+                conditions(figures, overload || anyBare, needed.isEmpty() || !anyBare && figures.protector() < 0, shortTime,
+                        clears));
     }
 
+    /**
+     * Whether a fault fed from that side can exceed the conductor's rating, so that protection is needed there. A fault
+     * without any way back counts as well: it shows no current because the return is missing.
+     */
+    static boolean mayExceed(Feed feed, double izA) {
+        Fault near = feed.largestNear();
+        Fault far = feed.largestFar();
+        double mostA = StrictMath.max(near == null ? 0 : near.throughA(), far == null ? 0 : far.throughA());
+        return mostA == 0 || Double.isNaN(izA) || mostA > izA;
+    }
+
+    /** Whether sources that no device parts from the conductor can exceed its rating; without a rating whether there are any. */
+    private static boolean bare(Feed feed, ConductorHeat heat) {
+        return Double.isNaN(heat.izA()) ? feed.bareA() > 0 : feed.bareA() > heat.izA();
+    }
+
+    /** Judged by the devices whose faults it carries; faults without a device count only where there are no others. */
     private ConductorProtection returning(int conductor, List<ReturnDuty> duties, ConductorHeat heat) {
-        ReturnDuty first = duties.get(0);
+        List<ReturnDuty> judged = duties.stream().filter(duty -> duty.protector() >= 0).toList();
+        judged = judged.isEmpty() ? duties : judged;
+        ReturnDuty first = largest(judged);
         boolean overload = canOverload(first.smallest().conductor(), first.smallest().terminal());
+        boolean harmless = first.protector() < 0 && first.largestA() <= heat.izA();
         OverloadFigures figures = figures(first.protector(), StrictMath.min(1, first.share()), heat, overload);
         ShortTransient worst = null;
         Verdict shortTime = Verdict.NOT_NEEDED;
-        for (ReturnDuty duty : duties) {
-            CurvePair curve = duty.protector() < 0 ? null : curves.cold(duty.protector());
-            double share = duty.share();
-            ShortTransient found = ShortTransient.of(heat, duty.smallestA(), duty.largestA(),
-                    amps -> curve == null ? Double.POSITIVE_INFINITY : curve.slowestS(amps / share),
-                    curve == null ? new double[0] : scaled(curve.slowestGatesA(), share));
+        for (ReturnDuty duty : judged) {
+            ShortTransient found = transients.of(duty, heat);
             worst = worst == null || found.peakC() > worst.peakC() ? found : worst;
-            shortTime = shortTime.worse(duty.protector() < 0 && found.verdict() != Verdict.HOLDS ? Verdict.NO_DEVICE
+            shortTime = shortTime.worse(duty.protector() < 0 && duty.largestA() > heat.izA() ? Verdict.NO_DEVICE
                     : found.verdict());
         }
         return new ConductorProtection(conductor, false, List.of(), duties, overload, figures, worst,
-                conditions(figures, overload, shortTime, Verdict.NOT_NEEDED));
+                conditions(figures, overload, harmless, shortTime, Verdict.NOT_NEEDED));
     }
 
-    private Conditions conditions(OverloadFigures figures, boolean overload, Verdict shortTime, Verdict clears) {
+    /** The device with the largest rated current that the return has to bear, its share considered. */
+    private ReturnDuty largest(List<ReturnDuty> duties) {
+        ReturnDuty found = duties.get(0);
+        for (ReturnDuty duty : duties) {
+            found = borneA(duty) > borneA(found) ? duty : found;
+        }
+        return found;
+    }
+
+    private double borneA(ReturnDuty duty) {
+        return duty.protector() < 0 ? 0
+                : StrictMath.min(1, duty.share()) * ((Plan.Protector) plan.elements().get(duty.protector())).ratingA();
+    }
+
+    private Conditions conditions(OverloadFigures figures, boolean overload, boolean harmless, Verdict shortTime,
+            Verdict clears) {
         boolean only = !overload && shortCircuitOnly;
-        return new Conditions(only ? Verdict.NOT_NEEDED : figures.ratingVerdict(),
-                overload ? figures.overloadVerdict() : Verdict.NOT_NEEDED, shortTime, clears);
+        return new Conditions(only || harmless ? Verdict.NOT_NEEDED : figures.ratingVerdict(),
+                overload && !harmless ? figures.overloadVerdict() : Verdict.NOT_NEEDED, shortTime, clears);
     }
 
     /** Condition (d) for one feed. A fault to a body without any way back carries nothing and is not judged. */
-    private Verdict clears(Feed feed) {
+    private Verdict clears(Feed feed, ConductorHeat heat) {
         double limitS = plan.practice().value(CLEARING_TIME);
         Verdict verdict = Verdict.NOT_NEEDED;
         for (Target target : Target.values()) {
@@ -106,68 +138,16 @@ final class ConductorRows {
                 here = Verdict.FAILS;
             } else if (fault.clearing().within(limitS)) {
                 here = Verdict.HOLDS;
+            } else if (bare(feed, heat)) {
+                here = Verdict.NO_DEVICE;
+            } else if (feed.next().isEmpty()) {
+                here = Verdict.NOT_NEEDED;
             } else {
-                here = feed.next().isEmpty() ? Verdict.NO_DEVICE : fault.clearing().known() ? Verdict.FAILS : Verdict.UNKNOWN;
+                here = fault.clearing().known() ? Verdict.FAILS : Verdict.UNKNOWN;
             }
             verdict = verdict.worse(here);
         }
         return verdict;
-    }
-
-    /** Condition (c) for one feed; null when no fault flows through it. */
-    private ShortTransient transientOf(Feed feed, ConductorHeat heat) {
-        Fault far = feed.smallestFar();
-        Fault near = feed.largestNear();
-        if (far == null || near == null) {
-            return null;
-        }
-        List<Double> gates = new ArrayList<>();
-        for (int k = 0; k < feed.upstream().size(); k++) {
-            CurvePair curve = curves.cold(feed.upstream().get(k));
-            for (double gate : curve == null ? new double[0] : curve.slowestGatesA()) {
-                gates.add(gate / feed.shares().get(k));
-            }
-        }
-        ShortTransient swept = ShortTransient.of(heat, far.throughA(), near.throughA(), amps -> seconds(feed, amps),
-                gates.stream().mapToDouble(Double::doubleValue).toArray());
-        return followed(feed, heat, swept);
-    }
-
-    /** The faults themselves, followed device by device, where that comes out hotter than the sweep. */
-    private static ShortTransient followed(Feed feed, ConductorHeat heat, ShortTransient swept) {
-        ShortTransient worst = swept;
-        for (Fault fault : feed.faults()) {
-            if (fault.throughA() > 0 && fault.clearing().steps().size() > 1) {
-                double hotC = heat.startC();
-                double beforeS = 0;
-                for (Clearing.Step step : fault.clearing().steps()) {
-                    hotC = heat.afterC(hotC, step.throughA(), step.atS() - beforeS);
-                    beforeS = step.atS();
-                }
-                if (hotC > worst.peakC()) {
-                    worst = new ShortTransient(swept.smallestA(), swept.largestA(), swept.startC(), hotC, fault.throughA(),
-                            fault.clearing().seconds(), swept.limitC(), swept.k(),
-                            StrictMath.max(swept.letThroughA2s(), fault.clearing().letThroughA2s()), swept.withstandA2s());
-                }
-            }
-        }
-        return worst;
-    }
-
-    /** The soonest of the devices in series; of several side by side the last, for all of them have to open. */
-    private double seconds(Feed feed, double amps) {
-        double soonestS = Double.POSITIVE_INFINITY;
-        double lastS = 0;
-        for (int k = 0; k < feed.upstream().size(); k++) {
-            CurvePair curve = curves.cold(feed.upstream().get(k));
-            double seconds = curve == null ? Double.POSITIVE_INFINITY : curve.slowestS(amps * feed.shares().get(k));
-            if (feed.next().size() > 1 && feed.next().contains(feed.upstream().get(k))) {
-                lastS = StrictMath.max(lastS, seconds);
-            } else if (feed.next().size() <= 1 || feed.shares().get(k) >= 1 - 1e-9) {
-                soonestS = StrictMath.min(soonestS, seconds);
-            }
-        }
-        return feed.next().size() > 1 ? StrictMath.min(lastS, soonestS) : soonestS;
     }
 
     private OverloadFigures figures(int protector, double share, ConductorHeat heat, boolean overload) {
@@ -185,7 +165,7 @@ final class ConductorRows {
                 heat.groupIzA(), i2A, steadyC, factor);
     }
 
-    private int largest(List<Feed> feeds) {
+    private int nextDevice(List<Feed> feeds) {
         int found = -1;
         for (Feed feed : feeds) {
             for (int e : feed.next()) {
@@ -209,13 +189,5 @@ final class ConductorRows {
             }
         }
         return false;
-    }
-
-    private static double[] scaled(double[] amps, double factor) {
-        double[] result = amps.clone();
-        for (int i = 0; i < result.length; i++) {
-            result[i] *= factor;
-        }
-        return result;
     }
 }

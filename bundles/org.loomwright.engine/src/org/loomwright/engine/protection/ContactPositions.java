@@ -80,7 +80,8 @@ final class ContactPositions {
                 order.add(e);
             }
         }
-        Comparator<Integer> standing = Comparator.comparingInt(e -> (wanted[e] ? 0 : 10) + rank((Plan.Contact) plan.elements().get(e)));
+        Comparator<Integer> standing = Comparator
+                .comparingInt(e -> (wanted[e] ? 0 : 10) + rank((Plan.Contact) plan.elements().get(e)));
         order.sort(standing.thenComparing(e -> plan.elements().get(e).id()));
         for (int e : order) {
             Plan.Contact contact = (Plan.Contact) plan.elements().get(e);

@@ -113,6 +113,11 @@ public final class CurvePair {
         return slowest.current(seconds) * ratingA * factor;
     }
 
+    /** Smallest current that the fastest curve melts within a time, A; infinite for a time of 0. */
+    public double meltingA(double seconds) {
+        return fastest.current(seconds) * ratingA * factor;
+    }
+
     private double[] amps(Gates gates) {
         double[] at = gates.times();
         for (int i = 0; i < at.length; i++) {

@@ -128,10 +128,13 @@ public final class FaultFlow {
     /**
      * Protective devices through which current comes to a node.
      *
-     * @param next those with no other device between
-     * @param all  all of them up to the sources, the nearest first
+     * @param next  those with no other device between
+     * @param all   all of them up to the sources, the nearest first
+     * @param bareA current of the sources that come there without any device, A
      */
-    public record Upstream(List<Integer> next, List<Integer> all) {
+    public record Upstream(List<Integer> next, List<Integer> all, double bareA) {
+        static final Upstream NONE = new Upstream(List.of(), List.of(), 0);
+
         public Upstream {
             next = List.copyOf(next);
             all = List.copyOf(all);
@@ -147,16 +150,27 @@ public final class FaultFlow {
     public Upstream upstream(int node, int without) {
         Set<Integer> all = new LinkedHashSet<>();
         Set<Integer> next = new LinkedHashSet<>();
+        Set<Integer> counted = new LinkedHashSet<>();
         if (faultA == 0) {
-            return new Upstream(List.of(), List.of());
+            return Upstream.NONE;
         }
         // 1 reached without passing a device, 2 behind one
         byte[] seen = new byte[potentialV.length];
         Deque<Integer> open = new ArrayDeque<>(List.of(node));
         seen[node] = 1;
         int sign = faultA < 0 ? -1 : 1;
+        double bareA = 0;
         while (!open.isEmpty()) {
             int at = open.remove();
+            for (int s = 0; s < sourceA.length; s++) {
+                FaultSource source = network.sources().get(s);
+                double delivered = source.a() == at ? sign * noise(sourceA[s]) : 0;
+                if (delivered > 0 && (network.isDiode(source) || inSeries(source))) {
+                    visit(source.b(), seen[at], seen, open);
+                } else if (delivered > 0 && seen[at] == 1 && counted.add(s)) {
+                    bareA += delivered;
+                }
+            }
             for (int position : network.around(at)) {
                 FaultBranch branch = network.at(position);
                 int other = branch.a() == at ? branch.b() : branch.a();
@@ -174,14 +188,14 @@ public final class FaultFlow {
                 }
                 visit(other, level, seen, open);
             }
-            for (int s = 0; s < sourceA.length; s++) {
-                FaultSource source = network.sources().get(s);
-                if (source.a() == at && sign * noise(sourceA[s]) > 0 && network.isDiode(source)) {
-                    visit(source.b(), seen[at], seen, open);
-                }
-            }
         }
-        return new Upstream(List.copyOf(next), List.copyOf(all));
+        return new Upstream(List.copyOf(next), List.copyOf(all), bareA);
+    }
+
+    /** Whether the minus of a source lies well above where the current goes: on another source in series. */
+    private boolean inSeries(FaultSource source) {
+        double above = network.joined(source.b(), to) ? network.baseV()[source.b()] - network.baseV()[to] : 0;
+        return StrictMath.abs(above) > StrictMath.abs(openV) / 4;
     }
 
     private static void visit(int node, byte level, byte[] seen, Deque<Integer> open) {

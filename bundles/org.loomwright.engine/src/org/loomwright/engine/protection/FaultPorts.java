@@ -165,7 +165,8 @@ final class FaultPorts {
             for (int j = 0; j < m; j++) {
                 matrix[k + 1][j + 1] = -weight * across(ports.get(j).column(), port.a(), port.b()) + (j == k ? port.ohm() : 0);
             }
-            matrix[k + 1][m + 1] = (cut ? 0 : port.wantedA() * port.ohm()) - weight * (port.emfV() - across(base, port.a(), port.b()));
+            matrix[k + 1][m + 1] = (cut ? 0 : port.wantedA() * port.ohm())
+                    - weight * (port.emfV() - across(base, port.a(), port.b()));
         }
         amps = eliminate(matrix);
     }

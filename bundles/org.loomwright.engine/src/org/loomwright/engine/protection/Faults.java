@@ -32,10 +32,16 @@ final class Faults {
         this.curves = curves;
     }
 
-    /** Hears of each fault at the far end of a conductor that has a current, with its flow. */
+    /** Hears of each fault at the far end of a conductor that has a current. */
     @FunctionalInterface
     interface Listener {
-        void far(Fault fault, FaultFlow flow);
+        /**
+         * A fault.
+         *
+         * @param flow   how its current flows
+         * @param device device next before the conductor that carries most of it; -1 when most comes without a device
+         */
+        void far(Fault fault, FaultFlow flow, int device);
     }
 
     /** The ways in which a supply conductor is fed; empty for one that no source reaches. */
@@ -58,7 +64,7 @@ final class Faults {
         }
         Stand stand = first ? Stand.TOGETHER : Stand.OTHER;
         List<Fault> faults = new ArrayList<>();
-        FaultFlow.Upstream upstream = new FaultFlow.Upstream(List.of(), List.of());
+        FaultFlow.Upstream upstream = FaultFlow.Upstream.NONE;
         for (Target target : Target.values()) {
             for (End end : End.values()) {
                 int terminal = end == End.NEAR ? near : far;
@@ -72,20 +78,36 @@ final class Faults {
                     FaultFlow flow = flow(place, used, extreme);
                     Fault fault = fault(place, used, extreme, flow);
                     faults.add(fault);
-                    if (extreme == Extreme.LARGEST && end == End.FAR && upstream.all().isEmpty()) {
+                    if (extreme == Extreme.LARGEST && end == End.FAR && upstream == FaultFlow.Upstream.NONE) {
                         upstream = flow.upstream(flow.network().node(near), branch(flow, conductor));
-                    }
-                    if (end == End.FAR && fault.throughA() > 0) {
-                        listener.far(fault, flow);
                     }
                 }
             }
         }
-        if (upstream.all().isEmpty()) {
+        if (upstream == FaultFlow.Upstream.NONE) {
             upstream = probe(stand, conductor, far).upstream(networks.network(stand, Extreme.LARGEST).node(near),
                     networks.network(stand, Extreme.LARGEST).branch(FaultBranch.Kind.CONDUCTOR, conductor));
         }
-        return new Feed(near, far, upstream.next(), upstream.all(), shares(upstream.all(), faults), faults);
+        Feed feed = new Feed(near, far, upstream.next(), upstream.bareA(), upstream.all(), shares(upstream.all(), faults), faults);
+        for (Fault fault : faults) {
+            if (fault.end() == End.FAR && fault.throughA() > 0) {
+                listener.far(fault, flow(fault), device(feed, fault));
+            }
+        }
+        return feed;
+    }
+
+    /** Device next before a feed's conductor that carries most of a fault; -1 when most comes without a device. */
+    int device(Feed feed, Fault fault) {
+        FaultFlow flow = flow(fault);
+        int most = -1;
+        double devicesA = 0;
+        for (int e : feed.next()) {
+            double amps = StrictMath.abs(flow.elementA(e));
+            devicesA += amps;
+            most = most < 0 || amps > StrictMath.abs(flow.elementA(most)) ? e : most;
+        }
+        return fault.throughA() == 0 || devicesA > fault.throughA() / 2 ? most : -1;
     }
 
     private List<Double> shares(List<Integer> devices, List<Fault> faults) {

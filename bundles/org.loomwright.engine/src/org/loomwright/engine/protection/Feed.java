@@ -11,13 +11,14 @@ import org.loomwright.engine.protection.Fault.Target;
  * @param nearTerminal terminal at the end where the current comes in
  * @param farTerminal  terminal at the other end
  * @param next         protective devices (elements) before the near end with no other between; empty when there is none
+ * @param bareA        largest current of the sources that come to the near end without any device, A
  * @param upstream     all devices between the sources and the near end, the nearest first
  * @param shares       current of each upstream device over that of the conductor, the least of the faults looked at: above 1
  *                     for one of several conductors in parallel, below 1 for one of several devices in parallel
  * @param faults       the faults looked at
  */
-public record Feed(int nearTerminal, int farTerminal, List<Integer> next, List<Integer> upstream, List<Double> shares,
-        List<Fault> faults) {
+public record Feed(int nearTerminal, int farTerminal, List<Integer> next, double bareA, List<Integer> upstream,
+        List<Double> shares, List<Fault> faults) {
     public Feed {
         next = List.copyOf(next);
         upstream = List.copyOf(upstream);

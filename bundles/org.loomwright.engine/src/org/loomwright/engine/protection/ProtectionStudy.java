@@ -53,7 +53,11 @@ public final class ProtectionStudy {
         List<UnclearedFault> uncleared = new ArrayList<>();
         double limitS = plan.practice().value(ConductorRows.CLEARING_TIME);
         for (ConductorProtection row : conductors) {
-            row.feeds().forEach(feed -> uncleared(feed, limitS, faults, curves, uncleared));
+            for (Feed feed : row.feeds()) {
+                if (ConductorRows.mayExceed(feed, row.overload().izA())) {
+                    uncleared(feed, limitS, faults, curves, uncleared);
+                }
+            }
         }
         return new ProtectionTable(plan, conductors, devices, uncleared,
                 new ProtectionFigures(context, conductors, devices, curves));
@@ -64,10 +68,13 @@ public final class ProtectionStudy {
             Fault fault = feed.fault(Extreme.SMALLEST, Fault.End.FAR, target);
             boolean noWayBack = fault != null && !fault.wayBack() && target == Fault.Target.RETURN;
             if (fault != null && (noWayBack || fault.throughA() > 0 && !fault.clearing().within(limitS))) {
-                int protector = feed.next().isEmpty() ? -1 : feed.next().get(0);
+                FaultFlow flow = faults.flow(fault);
+                int protector = faults.device(feed, fault);
+                if (protector < 0 && !noWayBack) {
+                    continue;
+                }
                 CurvePair curve = protector < 0 ? null : curves.cold(protector);
-                found.add(UnclearedFault.of(fault, protector, curve == null ? Double.NaN : curve.clearingA(limitS), limitS,
-                        faults.flow(fault)));
+                found.add(UnclearedFault.of(fault, protector, curve == null ? Double.NaN : curve.clearingA(limitS), limitS, flow));
             }
         }
     }

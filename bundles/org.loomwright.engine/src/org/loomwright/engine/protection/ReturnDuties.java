@@ -24,19 +24,17 @@ final class ReturnDuties implements Faults.Listener {
     }
 
     @Override
-    public void far(Fault fault, FaultFlow flow) {
-        List<Clearing.Step> steps = fault.clearing().steps();
-        int protector = steps.isEmpty() ? -1 : steps.get(0).protector();
-        double deviceA = steps.isEmpty() ? 0 : steps.get(0).currentA();
+    public void far(Fault fault, FaultFlow flow, int device) {
+        double deviceA = device < 0 ? 0 : StrictMath.abs(flow.elementA(device));
         for (int c : returns) {
             double amps = StrictMath.abs(flow.conductorA(c));
             if (amps == 0) {
                 continue;
             }
-            ReturnDuty old = duties.get(c).get(protector);
+            ReturnDuty old = duties.get(c).get(device);
             boolean more = old == null || amps > old.largestA();
             boolean less = old == null || amps < old.smallestA();
-            duties.get(c).put(protector, new ReturnDuty(protector, more ? fault : old.largest(), more ? amps : old.largestA(),
+            duties.get(c).put(device, new ReturnDuty(device, more ? fault : old.largest(), more ? amps : old.largestA(),
                     less ? fault : old.smallest(), less ? amps : old.smallestA(), less ? deviceA : old.deviceA()));
         }
     }

@@ -2,9 +2,9 @@
 package org.loomwright.engine.protection;
 
 /**
- * What a return carries of the faults that one device clears.
+ * What a return carries of the far-end faults behind one device.
  *
- * @param protector  device (element) that opens first; -1 where none ever does
+ * @param protector  device (element) next before the conductors at fault; -1 where most of the current comes without one
  * @param largest    fault with the largest current in the return
  * @param largestA   that current, A
  * @param smallest   fault with the smallest current in the return, of those that go to a return at the far end

@@ -15,9 +15,10 @@ import org.loomwright.engine.assembly.Plan;
  *
  * <ul>
  * <li>The own return, the first of: the minus of a load, coil or converter that takes its current there; the minus of a
- * source whose plus is there; another core of the same cable, at the same end, that is a return; a minus terminal of the same
- * device with a conductor on it; the terminal at which most returns of the loads behind it end; the minus of the nearest
- * source. The minus of a battery in series above another one stands for the minus of the lowest.
+ * source whose plus is there; another core of the same cable, at the same end, that is a return; a minus bar of the same
+ * device with a conductor on it; of the bars and points where the returns of the loads behind it meet others on their way, or
+ * end, and the minus of the nearest source, the one nearest in place, of equally near ones that with most conductors on it. The
+ * minus of a battery in series above another one stands for the minus of the lowest.
  * <li>The nearest body: that of the first run with one, from that end of the cable; without, the body that the device at the
  * end is bolted to, or that of the device it is mounted in.
  * </ul>
@@ -25,12 +26,15 @@ import org.loomwright.engine.assembly.Plan;
 final class ReturnPoints {
     private final Plan plan;
     private final SupplyGraph graph;
+    private final TerminalPlaces places;
     private final boolean[] wired;
     private final List<List<Integer>> conductorsAt = new ArrayList<>();
+    private final Map<Integer, Set<Integer>> meetings = new TreeMap<>();
 
     ReturnPoints(Plan plan, SupplyGraph graph) {
         this.plan = plan;
         this.graph = graph;
+        places = new TerminalPlaces(plan);
         wired = new boolean[plan.terminals().size()];
         plan.terminals().forEach(t -> conductorsAt.add(new ArrayList<>(2)));
         for (int c = 0; c < plan.conductors().size(); c++) {
@@ -46,18 +50,19 @@ final class ReturnPoints {
         int found = atTerminal(terminal);
         found = found >= 0 ? found : siblingCore(conductor, terminal);
         found = found >= 0 ? found : onDevice(plan.terminals().get(terminal).device());
-        Plan.Conductor core = plan.conductors().get(conductor);
-        found = found >= 0 ? found : behind(core.b(), conductor, -1);
-        found = found >= 0 ? found : behind(core.a(), conductor, -1);
-        return found >= 0 ? found : ofNearestSource(terminal);
+        if (found < 0) {
+            Plan.Conductor core = plan.conductors().get(conductor);
+            Set<Integer> ends = behind(core.b(), conductor, -1);
+            found = nearest(terminal, ends.isEmpty() ? behind(core.a(), conductor, -1) : ends);
+        }
+        return found;
     }
 
     /** The same for a fault at a terminal of a protective device. */
     int returnAt(int protector, int terminal) {
         int found = atTerminal(terminal);
         found = found >= 0 ? found : onDevice(plan.terminals().get(terminal).device());
-        found = found >= 0 ? found : behind(terminal, -1, protector);
-        return found >= 0 ? found : ofNearestSource(terminal);
+        return found >= 0 ? found : nearest(terminal, behind(terminal, -1, protector));
     }
 
     /** Body beside one end of a conductor, -1 when there is none. */
@@ -127,31 +132,63 @@ final class ReturnPoints {
         int found = -1;
         for (int t = 0; device >= 0 && t < plan.terminals().size(); t++) {
             Plan.Terminal terminal = plan.terminals().get(t);
-            if (terminal.device() == device && "minus".equals(terminal.role()) && wired[t]) {
+            if (terminal.device() == device && "minus".equals(terminal.role()) && terminal.bar() != null && wired[t]) {
                 found = earlier(found, t);
             }
         }
         return found;
     }
 
-    /** Where most returns of the consumers behind end; -1 when a source lies behind, or nothing. */
-    private int behind(int from, int conductor, int protector) {
+    /** Where returns of the consumers behind meet or end; empty when a source lies behind, or nothing. */
+    private Set<Integer> behind(int from, int conductor, int protector) {
         Set<Integer> consumers = graph.consumersBehind(from, conductor, protector);
-        Map<Integer, Integer> ends = new TreeMap<>();
+        Set<Integer> ends = new TreeSet<>();
         for (int e : consumers == null ? Set.<Integer>of() : consumers) {
             int minus = SupplyGraph.minus(plan.elements().get(e));
-            int end = conductorsAt.get(minus).isEmpty() ? minus : -1;
-            for (int c : conductorsAt.get(minus)) {
-                Plan.Conductor core = plan.conductors().get(c);
-                end = earlier(end, core.a() == minus ? core.b() : core.a());
+            if (minus >= 0 && !graph.supply(minus)) {
+                ends.addAll(meetings.computeIfAbsent(minus, this::meetings));
             }
-            ends.merge(end, 1, Integer::sum);
         }
-        ends.remove(-1);
-        int most = ends.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+        return ends;
+    }
+
+    /** Bars and points with several conductors on the net of a return; without any, the other ends of its conductors. */
+    private Set<Integer> meetings(int minus) {
+        Set<Integer> found = new TreeSet<>();
+        Set<Integer> ends = new TreeSet<>();
+        for (int t : graph.reach(minus, -1, -1)) {
+            if (conductorEnds(t) > 1) {
+                found.add(graph.barOf(t));
+            } else if (conductorEnds(t) == 1 && t != minus) {
+                ends.add(graph.barOf(t));
+            }
+        }
+        if (found.isEmpty() && ends.isEmpty()) {
+            ends.add(graph.barOf(minus));
+        }
+        return found.isEmpty() ? ends : found;
+    }
+
+    private int conductorEnds(int terminal) {
+        int count = 0;
+        for (int t : graph.bar(terminal)) {
+            count += conductorsAt.get(t).size();
+        }
+        return count;
+    }
+
+    private int nearest(int terminal, Set<Integer> ends) {
+        int source = ofNearestSource(terminal);
+        Set<Integer> candidates = new TreeSet<>(ends);
+        if (source >= 0) {
+            candidates.add(graph.barOf(source));
+        }
         int found = -1;
-        for (Map.Entry<Integer, Integer> end : ends.entrySet()) {
-            found = end.getValue() == most ? earlier(found, end.getKey()) : found;
+        for (int t : candidates) {
+            int order = found < 0 ? -1 : Double.compare(places.distanceMm(terminal, t), places.distanceMm(terminal, found));
+            order = order == 0 ? Integer.compare(conductorEnds(found), conductorEnds(t)) : order;
+            order = order == 0 ? plan.terminals().get(t).id().compareTo(plan.terminals().get(found).id()) : order;
+            found = order < 0 ? t : found;
         }
         return found;
     }
@@ -196,12 +233,6 @@ final class ReturnPoints {
             return true;
         }
         Plan.Run first = plan.runs().get(path.get(0));
-        return touches(first, core.a()) || !touches(first, core.b());
-    }
-
-    private boolean touches(Plan.Run run, int terminal) {
-        Plan.Terminal at = plan.terminals().get(terminal);
-        int place = at.device() < 0 ? at.place() : plan.devices().get(at.device()).place();
-        return place >= 0 && (run.from() == place || run.to() == place);
+        return places.touches(first, core.a()) || !places.touches(first, core.b());
     }
 }

@@ -47,7 +47,7 @@ public record Selectivity(int upstream, int downstream, Kind kind, double limitA
     }
 
     /** Smallest downstream current at which the fastest upstream is not slower than the slowest downstream. */
-    static double limitA(CurvePair up, CurvePair down, double share) {
+    public static double limitA(CurvePair up, CurvePair down, double share) {
         TreeSet<Double> marks = new TreeSet<>();
         for (double gate : up.fastestGatesA()) {
             marks.add(gate / share);

@@ -44,8 +44,8 @@ public record ShortTransient(double smallestA, double largestA, double startC, d
     }
 
     /**
-     * Finds the worst current. Between two gates the let-through follows a power of the current, so the worst lies at a gate or an
-     * end unless heat is lost meanwhile; points between and a search around the best of them see to that.
+     * Finds the worst current. Between two gates the let-through follows a power of the current, so the worst lies at a gate
+     * or an end unless heat is lost meanwhile; points between and a search around the best of them see to that.
      *
      * @param gatesA currents at which the duration changes its law, A
      */

@@ -62,6 +62,20 @@ final class SupplyGraph {
         return supply[terminal];
     }
 
+    /** Terminals on the bar of a terminal, itself included. */
+    List<Integer> bar(int terminal) {
+        return bars.get(terminal).isEmpty() ? List.of(terminal) : bars.get(terminal);
+    }
+
+    /** The terminal that stands for a bar: the one of it whose id comes first; a terminal on no bar stands for itself. */
+    int barOf(int terminal) {
+        int first = terminal;
+        for (int t : bars.get(terminal)) {
+            first = plan.terminals().get(t).id().compareTo(plan.terminals().get(first).id()) < 0 ? t : first;
+        }
+        return first;
+    }
+
     /** Source (element) whose plus is at a terminal, -1 for none. */
     int sourceAt(int terminal) {
         return sourceAt[terminal];

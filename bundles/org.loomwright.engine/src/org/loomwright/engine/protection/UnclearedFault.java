@@ -4,10 +4,11 @@ package org.loomwright.engine.protection;
 import java.util.List;
 
 /**
- * A fault that does not clear within the practice's time, with what makes its loop resistance too high.
+ * A fault that the device on its way does not clear within the practice's time, with what makes its loop resistance too high; or
+ * one to the own return that no current can flow to.
  *
  * @param fault     the fault, smallest current, far end
- * @param protector device that should clear it; -1 when there is none on its way
+ * @param protector device that should clear it; -1 when there is none before a return without a way back
  * @param neededA   current at which that device clears in time, A; NaN without one or without its curve
  * @param limitS    time permitted, s
  * @param shares    what the loop consists of, most heat first
