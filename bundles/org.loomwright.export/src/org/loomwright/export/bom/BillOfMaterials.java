@@ -13,13 +13,15 @@ import java.util.function.Function;
  * @param vehicle     name of the vehicle
  * @param arrangement name of the arrangement; empty for none
  * @param lines       lines by group, then part, section and colour
+ * @param uncounted   what is missing from the lines and why, a sentence each
  */
-public record BillOfMaterials(String vehicle, String arrangement, List<BomLine> lines) {
+public record BillOfMaterials(String vehicle, String arrangement, List<BomLine> lines, List<String> uncounted) {
     public BillOfMaterials {
         lines = List.copyOf(lines);
+        uncounted = List.copyOf(uncounted);
     }
 
-    /** Price of all that is to be bought, in the libraries' currency unit; lines without a price count nothing. */
+    /** Price of all that is to be bought, the sum of the lines, in the libraries' currency; a line without price adds nothing. */
     public BigDecimal price() {
         return sum(BomLine::price);
     }
@@ -32,6 +34,11 @@ public record BillOfMaterials(String vehicle, String arrangement, List<BomLine> 
     /** Lines whose price the libraries do not give. */
     public long linesWithoutPrice() {
         return lines.stream().filter(line -> line.unitPrice() == null && line.toBuy().signum() > 0).count();
+    }
+
+    /** Lines whose mass the libraries do not give. */
+    public long linesWithoutMass() {
+        return lines.stream().filter(line -> line.unitMassG() == null).count();
     }
 
     private BigDecimal sum(Function<BomLine, BigDecimal> of) {

@@ -2,6 +2,7 @@
 package org.loomwright.export.bom;
 
 import java.math.BigDecimal;
+import org.loomwright.model.parts.ConsumablePart;
 import org.loomwright.model.parts.Part;
 
 /**
@@ -10,14 +11,18 @@ import org.loomwright.model.parts.Part;
  * @param group      position of the group in the list, and its name
  * @param part       the part
  * @param sectionMm2 section, or null
- * @param colour     colour, or empty
+ * @param colour     colours in the order of the alphabet, divided by a blank, or empty
  */
 record BomItem(Group group, Part part, BigDecimal sectionMm2, String colour) {
+    /** Unit of things that are counted. */
+    static final String PIECES = "pcs";
+    /** Unit of things that are cut to length. */
+    static final String METRES = "m";
 
     /** Groups in the order of the list. */
     enum Group {
         DEVICE("device"), PROTECTOR("fuse or breaker"), CABLE("cable"), END("cable end"), DUCT("duct"), PASSAGE("passage"),
-        STRAP("strap");
+        STRAP("strap"), CONSUMABLE("consumable");
 
         private final String title;
 
@@ -28,5 +33,14 @@ record BomItem(Group group, Part part, BigDecimal sectionMm2, String colour) {
         String title() {
             return title;
         }
+    }
+
+    /** Unit of the quantities: {@code pcs}, {@code m}, or the word of a consumable's part. */
+    String unit() {
+        if (part instanceof ConsumablePart consumable) {
+            String unit = consumable.getUnit();
+            return unit == null || unit.isBlank() || "piece".equals(unit) ? PIECES : unit.strip();
+        }
+        return group == Group.CABLE || group == Group.DUCT ? METRES : PIECES;
     }
 }

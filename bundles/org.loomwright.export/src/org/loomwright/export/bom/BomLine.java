@@ -2,6 +2,7 @@
 package org.loomwright.export.bom;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -13,12 +14,12 @@ import java.util.List;
  * @param orderCode  code to order by, or empty
  * @param sectionMm2 section of a cable or strap, else null
  * @param colour     colour of a cable, IEC 60757 letters, else empty
- * @param unit       {@code pcs} or {@code m}
+ * @param unit       {@code pcs}, {@code m}, or the unit of a consumable
  * @param needed     quantity needed, in unit
  * @param fromStock  part of it that lies at hand, in unit
  * @param unitPrice  price of one unit, or null when the library gives none
  * @param unitMassG  mass of one unit, g, or null when the library gives none
- * @param cuts       lengths to cut, m, longest first; empty for pieces
+ * @param cuts       lengths to cut, m, longest first; of straps the lengths of the pieces; empty where no length is known
  */
 public record BomLine(String group, String part, String label, String orderCode, BigDecimal sectionMm2, String colour,
         String unit, BigDecimal needed, BigDecimal fromStock, BigDecimal unitPrice, BigDecimal unitMassG,
@@ -32,9 +33,9 @@ public record BomLine(String group, String part, String label, String orderCode,
         return needed.subtract(fromStock);
     }
 
-    /** Price of what is to be bought, or null when the library gives no price. */
+    /** Price of what is to be bought, rounded to two decimals as on a bill, or null when the library gives no price. */
     public BigDecimal price() {
-        return unitPrice == null ? null : unitPrice.multiply(toBuy());
+        return unitPrice == null ? null : unitPrice.multiply(toBuy()).setScale(2, RoundingMode.HALF_UP);
     }
 
     /** Mass of what is needed, g, or null when the library gives none. */

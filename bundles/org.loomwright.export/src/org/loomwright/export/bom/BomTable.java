@@ -43,7 +43,7 @@ public final class BomTable {
     }
 
     private static BigDecimal quantity(BomLine line, BigDecimal quantity) {
-        return "m".equals(line.unit()) ? quantity.setScale(2, RoundingMode.HALF_UP)
+        return !BomItem.PIECES.equals(line.unit()) ? quantity.setScale(2, RoundingMode.HALF_UP)
                 : new BigDecimal(quantity.stripTrailingZeros().toPlainString());
     }
 

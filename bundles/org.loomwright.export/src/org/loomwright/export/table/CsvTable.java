@@ -12,7 +12,8 @@ import java.util.List;
  */
 public final class CsvTable {
     private static final String END = "\r\n";
-    private static final String FORMULA_STARTS = "=+-@\t\r";
+    /** Full-width forms too: some spreadsheets take them for the plain signs. */
+    private static final String FORMULA_STARTS = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
 
     private CsvTable() {
     }

@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** Writes tables as arrays of JSON objects, keyed by the columns' keys; empty cells are left out. */
+/** Writes tables as arrays of JSON objects, keyed by the columns' keys; cells without a value are left out. */
 public final class JsonTables {
     private JsonTables() {
     }
@@ -30,7 +30,8 @@ public final class JsonTables {
             Object cell = row.get(i);
             String key = table.columns().get(i).key();
             if (cell instanceof BigDecimal number) {
-                json.writeNumberField(key, number);
+                json.writeFieldName(key);
+                json.writeNumber(number.toPlainString());
             } else if (cell != null) {
                 json.writeStringField(key, (String) cell);
             }

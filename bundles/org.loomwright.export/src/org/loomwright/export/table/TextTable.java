@@ -5,7 +5,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Writes a table as lines of text: columns two spaces apart, numbers aligned on the decimal point. */
+/**
+ * Writes a table as lines of text: columns two spaces apart, numbers aligned on the decimal point. Line breaks and other control
+ * characters in a cell become blanks.
+ */
 public final class TextTable {
     private static final String GAP = "  ";
     private final Table table;
@@ -26,12 +29,12 @@ public final class TextTable {
         this.widths = new int[table.columns().size()];
         for (int i = 0; i < widths.length; i++) {
             Column column = table.columns().get(i);
-            widths[i] = StrictMath.max(column.title().length(), column.unit().length());
+            widths[i] = StrictMath.max(TextWidth.of(column.title()), TextWidth.of(column.unit()));
         }
         for (List<Object> row : rowsAndTotals()) {
             List<String> texts = texts(row);
             for (int i = 0; i < widths.length; i++) {
-                widths[i] = StrictMath.max(widths[i], texts.get(i).length());
+                widths[i] = StrictMath.max(widths[i], TextWidth.of(texts.get(i)));
             }
         }
     }
@@ -68,8 +71,8 @@ public final class TextTable {
         List<String> texts = new ArrayList<>();
         for (int i = 0; i < row.size(); i++) {
             Object cell = row.get(i);
-            texts.add(cell == null ? ""
-                    : cell instanceof BigDecimal number ? padded(number.toPlainString(), decimals[i]) : (String) cell);
+            texts.add(cell instanceof BigDecimal number ? padded(number.toPlainString(), decimals[i])
+                    : cell == null ? "" : TextWidth.onOneLine((String) cell));
         }
         return texts;
     }
@@ -103,7 +106,7 @@ public final class TextTable {
         for (int i = 0; i < texts.size(); i++) {
             int width = widths[i];
             String text = texts.get(i);
-            String fill = " ".repeat(StrictMath.max(0, width - text.length()));
+            String fill = " ".repeat(StrictMath.max(0, width - TextWidth.of(text)));
             boolean number = table.columns().get(i).kind() == Column.Kind.NUMBER;
             line.append(number ? fill + text : text + fill);
             if (i + 1 < texts.size()) {
