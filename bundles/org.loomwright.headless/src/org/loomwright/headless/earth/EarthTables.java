@@ -74,7 +74,8 @@ final class EarthTables {
         for (StrapRow row : earth.straps()) {
             Plan.Bond bond = plan.bonds().get(row.bond());
             StrapState at = row.worst();
-            rows.add(Arrays.asList(shown.shown(bond.id()), between(bond), fixed(bond.sectionMm2(), 0), fixed(1000 * bond.ohm(), 2),
+            rows.add(Arrays.asList(shown.shown(bond.id()), between(bond), fixed(bond.sectionMm2(), 0), fixed(1000 * bond.ohm(),
+                    2),
                     at == null || at.currentA() == 0 ? "" : at.caseName(), at == null ? null : current(at.currentA()),
                     at == null ? null : fixed(at.dropV(), 3), at == null ? null : fixed(at.limitV(), 1),
                     current(row.mostHeatW()), word(row.verdict()),
@@ -84,7 +85,8 @@ final class EarthTables {
         return new Table("Straps", List.of(Column.text("strap", "strap"), Column.text("between", "between"),
                 Column.number("sectionMm2", "section", "mm2"), Column.number("milliohm", "", "mohm"),
                 Column.text("case", "case"), Column.number("currentA", "current", "A"), Column.number("dropV", "drop", "V"),
-                Column.number("limitV", "limit", "V"), Column.number("heatW", "most heat", "W"), Column.text("verdict", "verdict"),
+                Column.number("limitV", "limit", "V"), Column.number("heatW", "most heat", "W"), Column.text("verdict",
+                        "verdict"),
                 Column.number("sufficientMm2", "would do", "mm2")), rows, null);
     }
 
@@ -127,7 +129,8 @@ final class EarthTables {
                     other ? fixed(1000 * row.other().returnV(), 0) : null, other ? fixed(row.other().moreCopperKg(), 2) : null,
                     practice(row)));
         }
-        return new Table("Returns", List.of(Column.text("load", "load"), Column.text("way", "return"), Column.text("case", "case"),
+        return new Table("Returns", List.of(Column.text("load", "load"), Column.text("way", "return"), Column.text("case",
+                "case"),
                 Column.number("currentA", "load", "A"), Column.number("returnMv", "loses", "mV"),
                 Column.number("othersMv", "others", "mV"), Column.text("sharedWith", "with"),
                 Column.number("sharedMilliohm", "shares", "mohm"), Column.number("otherMv", "other", "mV"),

@@ -45,13 +45,15 @@ final class EarthText {
             out.println();
             out.println("  The vehicle has no structure bodies.");
         } else {
-            table(tables.straps(), "each in the case nearest to its limits; section of a new one that would do for these currents, faults aside");
+            table(tables.straps(),
+                    "each in the case nearest to its limits; section of a new one that would do for these currents, faults aside");
             losses(earth);
             table(tables.bodies(), "potential against the battery's minus" + minus(earth));
             table(tables.currents(), "of straps and seams, case by case");
             table(tables.contacts(), "each in the case in which it carries most");
         }
-        table(tables.returns(), "each load where it draws most; 'others': what their currents cause of it; 'other': by the other kind of return");
+        table(tables.returns(),
+                "each load where it draws most; 'others': what their currents cause of it; 'other': by the other kind of return");
         out.println();
     }
 
@@ -68,7 +70,8 @@ final class EarthText {
         out.println("  " + (plan.arrangement().isEmpty() ? "no arrangement"
                 : "arrangement " + style.strong(plan.arrangement()) + (vehicle.adopted() ? " (adopted)" : ""))
                 + ", practice " + plan.practice().name() + ", " + counted(plan.bodies().size(), "body", "bodies") + ", "
-                + counted(plan.bonds().size(), "strap", "straps") + ", " + counted(studied.table().cases().size(), "case", "cases"));
+                + counted(plan.bonds().size(), "strap", "straps") + ", " + counted(studied.table().cases().size(), "case",
+                        "cases"));
         out.println("  " + counted(count(vehicle, Severity.ERROR), "error", "errors") + ", "
                 + counted(count(vehicle, Severity.WARNING), "warning", "warnings") + ", "
                 + counted(count(vehicle, Severity.NOTE), "note", "notes"));
@@ -156,7 +159,8 @@ final class EarthText {
     private void hot(EarthTable earth, LossCase worst, Designations shown) {
         for (LossCase.HotPart part : worst.hot().stream().limit(LISTED).toList()) {
             LossCase.Detour at = part.detour();
-            WrappedText.write(out, "       ", "too much   ", shown.shown(at.element()) + ": " + Quantity.of(at.beforeA(), "A") + " before, "
+            WrappedText.write(out, "       ", "too much   ", shown.shown(at.element()) + ": " + Quantity.of(at.beforeA(), "A")
+                    + " before, "
                     + Quantity.of(at.afterA(), "A") + " after, rated " + Quantity.of(at.ratedA(), "A")
                     + (Double.isNaN(part.afterC()) ? "" : ", reaches " + Quantity.of(part.afterC(), "degC") + " of "
                             + Quantity.of(part.maxC(), "degC")));
@@ -166,7 +170,8 @@ final class EarthText {
                     .map(at -> shown.shown(at.element()) + " " + Quantity.of(at.afterA(), "A")).distinct().toList()));
         }
         for (LossCase.BodyShift shift : worst.bodies().stream().filter(LossCase.BodyShift::rises).limit(LISTED).toList()) {
-            WrappedText.write(out, "       ", "body       ", earth.plan().bodies().get(shift.body()).id() + " from " + volts(shift.beforeV()) + (Double.isNaN(
+            WrappedText.write(out, "       ", "body       ", earth.plan().bodies().get(shift.body()).id() + " from "
+                    + volts(shift.beforeV()) + (Double.isNaN(
                     shift.afterV()) ? ", then without potential" : " to " + volts(shift.afterV())));
         }
     }
@@ -186,7 +191,8 @@ final class EarthText {
                     + (loads.size() > shown.size() ? " and " + (loads.size() - shown.size()) + " more" : ""));
         }
         if (!worst.sources().isEmpty()) {
-            WrappedText.write(out, "       ", "sources    ", String.join(", ", worst.sources().stream().map(names::shownElement).toList()));
+            WrappedText.write(out, "       ", "sources    ", String.join(", ", worst.sources().stream()
+                    .map(names::shownElement).toList()));
         }
     }
 
