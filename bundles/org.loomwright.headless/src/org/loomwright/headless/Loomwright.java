@@ -6,6 +6,7 @@ import java.nio.file.NoSuchFileException;
 import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import org.loomwright.headless.check.CheckCommand;
+import org.loomwright.headless.earth.EarthCommand;
 import org.loomwright.headless.list.BomCommand;
 import org.loomwright.headless.list.CablesCommand;
 import picocli.CommandLine;
@@ -49,6 +50,7 @@ public final class Loomwright implements Runnable {
     public static int run(Console console, Interrupt interrupt, String... args) {
         CommandLine line = new CommandLine(new Loomwright());
         line.addSubcommand(new CheckCommand(console, interrupt));
+        line.addSubcommand(new EarthCommand(console, interrupt));
         line.addSubcommand(new BomCommand(console));
         line.addSubcommand(new CablesCommand(console));
         line.setOut(console.out());

@@ -34,8 +34,8 @@ import picocli.CommandLine.Parameters;
 
 /** {@code loomwright earth}: studies the return through the structure. */
 @Command(name = "earth", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Studies the return through the structure: potentials of the bodies, load of the straps, what the loss of each "
-                + "strap comes to, how each load returns.",
+        description = "Studies the return through the structure: potentials of the bodies, load of the straps, what the loss "
+                + "of each strap comes to, how each load returns.",
         footer = {"", "Without --arrangement the adopted arrangement is looked at, and every one where none is adopted."})
 public final class EarthCommand implements Callable<Integer> {
     /** Forms of the report. */

@@ -46,7 +46,7 @@ final class EarthText {
             out.println("  The vehicle has no structure bodies.");
         } else {
             table(tables.straps(),
-                    "each in the case nearest to its limits; section of a new one that would do for these currents, faults aside");
+                    "each in the case nearest to its limits; section that would do for these currents, faults aside");
             losses(earth);
             table(tables.bodies(), "potential against the battery's minus" + minus(earth));
             table(tables.currents(), "of straps and seams, case by case");
