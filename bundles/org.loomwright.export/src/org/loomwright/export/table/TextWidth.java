@@ -13,7 +13,7 @@ final class TextWidth {
     private TextWidth() {
     }
 
-    /** Columns: none for a mark set over a letter, two for East Asian letters. */
+    /** Columns: none for a mark set over a letter, two for East Asian letters and pictographs. */
     static int of(String text) {
         return text.codePoints().map(TextWidth::columns).sum();
     }
@@ -21,8 +21,12 @@ final class TextWidth {
     private static int columns(int letter) {
         return switch (Character.getType(letter)) {
             case Character.NON_SPACING_MARK, Character.ENCLOSING_MARK, Character.FORMAT -> 0;
-            default -> WIDE.contains(UnicodeScript.of(letter)) && !halfWidth(letter) ? 2 : 1;
+            default -> (WIDE.contains(UnicodeScript.of(letter)) || pictograph(letter)) && !halfWidth(letter) ? 2 : 1;
         };
+    }
+
+    private static boolean pictograph(int letter) {
+        return letter >= 0x1F300 && letter <= 0x1FAFF;
     }
 
     private static boolean halfWidth(int letter) {
