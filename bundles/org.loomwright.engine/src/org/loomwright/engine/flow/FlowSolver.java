@@ -34,7 +34,7 @@ public final class FlowSolver {
     static OperatingPoint solve(Network network, FlowOptions options, Monitor monitor, double[] start) {
         Settling settling = settling(network, options, monitor, start);
         Settling.Settled settled = settling.run(options.loadScale());
-        if (!settled.cycling().isEmpty()) {
+        if (!settled.cycling().isEmpty() && !settled.solution().collapsed()) {
             return Report.of(settled, OperatingPoint.Status.CYCLING, settled.cycling(), Double.NaN);
         }
         if (!settled.solution().collapsed()) {

@@ -30,7 +30,10 @@ public record OperatingPoint(Network network, Status status, double[] potentialV
         SOLVED,
         /** The loads ask for more than the network can bring; figures are those of the largest load that still works. */
         COLLAPSED,
-        /** Contacts, cut-outs or loads switch each other on and off without end; figures are those of one of the states. */
+        /**
+         * Contacts, cut-outs or loads switch each other on and off without end; figures are those of one of the states that has
+         * a solution. Where none of them has one the network has collapsed.
+         */
         CYCLING
     }
 

@@ -21,7 +21,7 @@ final class Settling {
     /**
      * How the states ended.
      *
-     * @param states   the last set of states
+     * @param states   the set of states reached; of a cycle one with a solution, if there is one
      * @param solution the solution for it
      * @param cycling  items that keep changing; empty when the states stay
      */
@@ -36,12 +36,14 @@ final class Settling {
     /** Runs from the defined start with the loads at a common scale. */
     Settled run(double loadScale) {
         List<States> sequence = new ArrayList<>();
+        List<Boolean> collapsed = new ArrayList<>();
         Map<States, Integer> seen = new HashMap<>();
         States states = start;
         while (true) {
             Solution solution = solver.solve(states, loadScale);
             seen.put(states, sequence.size());
             sequence.add(states);
+            collapsed.add(solution.collapsed());
             States next = states.next(solution);
             if (next.equals(states)) {
                 return new Settled(states, solution, List.of());
@@ -51,9 +53,20 @@ final class Settling {
                 before = sequence.size() / 2;
             }
             if (before != null) {
-                return new Settled(states, solution, states.differences(sequence.subList(before, sequence.size())));
+                return cycle(sequence.subList(before, sequence.size()), collapsed.subList(before, sequence.size()), solution,
+                        loadScale);
             }
             states = next;
         }
+    }
+
+    /** The latest set of a cycle that has a solution; the last one when none has. */
+    private Settled cycle(List<States> cycle, List<Boolean> collapsed, Solution last, double loadScale) {
+        List<Integer> items = cycle.get(0).differences(cycle);
+        int latest = collapsed.lastIndexOf(false);
+        if (latest < 0 || latest == cycle.size() - 1) {
+            return new Settled(cycle.get(cycle.size() - 1), last, items);
+        }
+        return new Settled(cycle.get(latest), solver.solve(cycle.get(latest), loadScale), items);
     }
 }

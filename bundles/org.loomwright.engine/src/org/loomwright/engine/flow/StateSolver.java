@@ -29,7 +29,10 @@ final class StateSolver {
         boolean warms = circuit.wires.stream().anyMatch(WirePole::warms);
         double[] x = new double[start.length];
         boolean found = cold(x, warms ? COLD_TOLERANCE : circuit.options.relativeTolerance());
-        if (warms && found && !resting(x)) {
+        if (warms && found && resting(x)) {
+            // conductors only resist more when warm: no need to warm what has collapsed cold
+            found = newton.solve(x, circuit.options.relativeTolerance());
+        } else if (warms && found) {
             found = warm(x, WirePole::relinearise, QUICK_STEPS);
             if (!found || resting(x)) {
                 cold(x, COLD_TOLERANCE);

@@ -31,9 +31,10 @@ final class RandomNetworks {
             if (d > 0) {
                 int from = random.nextInt(d);
                 double limit = 5 + random.nextInt(30);
+                boolean cutsOut = random.nextInt(3) == 0;
                 wiring.converter(id("T"), any(buses[from]), buses[from][0], any(buses[d]), minus, volt[d] * (0.98 + 0.2
                         * random.nextDouble()), 0.002 + 0.02 * random.nextDouble(), limit, 0.8 + 0.18 * random.nextDouble(),
-                        random.nextDouble() * 3);
+                        random.nextDouble() * 3, cutsOut ? 0.85 * volt[from] : Double.NaN, cutsOut ? volt[from] : Double.NaN);
             }
         }
         return wiring;
@@ -106,10 +107,13 @@ final class RandomNetworks {
             cable(back, minus);
         }
         double watt = 1 + 60 * random.nextDouble() * random.nextDouble();
+        boolean cutsOut = random.nextInt(6) == 0;
+        double offV = cutsOut ? volt * (0.8 + 0.15 * random.nextDouble()) : Double.NaN;
+        double restartV = cutsOut ? offV + 0.05 * volt : Double.NaN;
         switch (random.nextInt(3)) {
-            case 0 -> wiring.power(id("E"), at, back, watt);
-            case 1 -> wiring.current(id("E"), at, back, watt / volt);
-            default -> wiring.resistive(id("E"), at, back, volt * volt / watt);
+            case 0 -> wiring.load(id("E"), at, back, Network.LoadLaw.POWER, watt, offV, restartV);
+            case 1 -> wiring.load(id("E"), at, back, Network.LoadLaw.CURRENT, watt / volt, offV, restartV);
+            default -> wiring.load(id("E"), at, back, Network.LoadLaw.RESISTANCE, volt * volt / watt, offV, restartV);
         }
     }
 
