@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,7 +44,7 @@ class BomBuilderTest {
     private static List<String> lines(BillOfMaterials bill) {
         return bill.lines().stream().map(line -> Stream.of(line.part(), line.sectionMm2() == null ? ""
                 : line.sectionMm2().toPlainString(), line.colour(), line.needed().toPlainString(), line.unit(), "-",
-                line.fromStock().toPlainString()).filter(word -> !word.isEmpty()).reduce((a, b) -> a + " " + b).orElse("")).toList();
+                line.fromStock().toPlainString()).filter(word -> !word.isEmpty()).collect(Collectors.joining(" "))).toList();
     }
 
     private static BomLine line(BillOfMaterials bill, String part) {
@@ -63,12 +64,13 @@ class BomBuilderTest {
 
     @Test
     void piecesOfOnePartAreOneLine() {
-        assertEquals(List.of("box 1 pcs - 0", "lamp 2 pcs - 0", "blade-10 1 pcs - 0", "blade-5 1 pcs - 0"), lines(bill(DEVICES + """
+        BillOfMaterials bill = bill(DEVICES + """
                   <devices name="X1" part="box" place="p">
                     <ways name="1" protector="blade-5"/>
                     <ways name="2" protector="blade-10" spare="true"/>
                   </devices>
-                """)));
+                """);
+        assertEquals(List.of("box 1 pcs - 0", "lamp 2 pcs - 0", "blade-10 1 pcs - 0", "blade-5 1 pcs - 0"), lines(bill));
     }
 
     @Test
@@ -235,8 +237,9 @@ class BomBuilderTest {
 
     @Test
     void lineWithoutPriceThatIsAllAtHandIsNoTrouble() {
-        assertEquals(0, bill(new Shed(folder).parts("<devices name=\"horn\"/>")
-                .stock("<pieces device=\"shed.parts#horn\" quantity=\"1\"/>"), "<devices name=\"P1\" part=\"horn\"/>").linesWithoutPrice());
+        Shed shed = new Shed(folder).parts("<devices name=\"horn\"/>")
+                .stock("<pieces device=\"shed.parts#horn\" quantity=\"1\"/>");
+        assertEquals(0, bill(shed, "<devices name=\"P1\" part=\"horn\"/>").linesWithoutPrice());
     }
 
     @Test

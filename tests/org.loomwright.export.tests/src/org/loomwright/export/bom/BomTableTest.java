@@ -22,7 +22,8 @@ class BomTableTest {
 
     @Test
     void keysOfTheColumnsCarryTheirUnits() {
-        assertEquals(List.of("group", "part", "label", "orderCode", "sectionMm2", "colour", "needed", "unit", "fromStock", "toBuy",
+        assertEquals(List.of("group", "part", "label", "orderCode", "sectionMm2", "colour", "needed", "unit",
+                "fromStock", "toBuy",
                 "unitPrice", "price", "massKg", "cuts"), table().columns().stream().map(Column::key).toList());
     }
 
@@ -30,14 +31,15 @@ class BomTableTest {
     void emptyBillHasTotalsOfNothing() {
         Table table = table();
         assertEquals(List.of(), table.rows());
-        assertEquals(Arrays.asList("total", "", "", "", null, "", null, "", null, null, null, decimal("0.00"), decimal("0.000"), ""),
+        assertEquals(Arrays.asList("total", "", "", "", null, "", null, "", null, null, null, decimal("0.00"), decimal("0.000"),
+                ""),
                 table.totals());
     }
 
     @Test
     void lengthsHaveTwoDecimalsAndEqualCutsStandTogether() {
-        BomLine line = new BomLine("cable", "single", "Single core", "C-1", decimal("10"), "RD", "m", decimal("4.3"), decimal("1.5"),
-                decimal("0.6"), decimal("26"), List.of(decimal("1.50"), decimal("1.50"), decimal("1.3")));
+        BomLine line = new BomLine("cable", "single", "Single core", "C-1", decimal("10"), "RD", "m", decimal("4.3"),
+                decimal("1.5"), decimal("0.6"), decimal("26"), List.of(decimal("1.50"), decimal("1.50"), decimal("1.3")));
         assertEquals(Arrays.asList("cable", "single", "Single core", "C-1", decimal("10"), "RD", decimal("4.30"), "m",
                 decimal("1.50"), decimal("2.80"), decimal("0.60"), decimal("1.68"), decimal("0.112"), "2 x 1.50, 1.30"),
                 table(line).rows().get(0));
@@ -46,8 +48,8 @@ class BomTableTest {
     @Test
     void piecesHaveNoDecimals() {
         BomLine line = new BomLine("device", "lamp", "", "", null, "", "pcs", decimal("20"), decimal("0"), null, null, List.of());
-        assertEquals(Arrays.asList("device", "lamp", "", "", null, "", decimal("20"), "pcs", decimal("0"), decimal("20"), null, null,
-                null, ""), table(line).rows().get(0));
+        assertEquals(Arrays.asList("device", "lamp", "", "", null, "", decimal("20"), "pcs", decimal("0"), decimal("20"),
+                null, null, null, ""), table(line).rows().get(0));
     }
 
     @Test

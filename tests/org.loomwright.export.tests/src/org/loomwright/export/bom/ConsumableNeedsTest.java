@@ -51,7 +51,8 @@ class ConsumableNeedsTest {
 
     @Test
     void eachIsCountedPerWhatItIsFor() {
-        assertEquals(List.of("blank 2 pcs 0", "grease 1 pcs 0", "label 6 pcs 0", "shrink 0.12 m 0", "tie 7 pcs 0", "washer 1 pcs 0"),
+        assertEquals(List.of("blank 2 pcs 0", "grease 1 pcs 0", "label 6 pcs 0", "shrink 0.12 m 0", "tie 7 pcs 0",
+                "washer 1 pcs 0"),
                 consumables("""
                         <consumables name="label" unit="piece" per="end" quantity="2"/>
                         <consumables name="shrink" unit="m" per="end" quantity="0.04"/>

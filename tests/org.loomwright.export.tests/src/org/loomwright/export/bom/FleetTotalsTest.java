@@ -172,11 +172,15 @@ class FleetTotalsTest {
         return bill.lines().stream().filter(line -> line.group().equals("consumable"));
     }
 
+    private static BillOfMaterials bill(Wired wired) {
+        return BomBuilder.build(wired.vehicle(), wired.arrangement(), Shed.plan(wired.vehicle(), wired.arrangement()));
+    }
+
     /** All lines of one part together take no more than lies there, and none takes more than it needs. */
     @ParameterizedTest
     @MethodSource("wired")
     void noMoreIsTakenThanLiesInTheStore(Wired wired) {
-        BillOfMaterials bill = BomBuilder.build(wired.vehicle(), wired.arrangement(), Shed.plan(wired.vehicle(), wired.arrangement()));
+        BillOfMaterials bill = bill(wired);
         Map<String, BigDecimal> there = new HashMap<>();
         wired.vehicle().getStock().forEach(stock -> {
             stock.getCables().forEach(coil -> there.merge(coil.getCable().getName() + " " + coil.getSectionMm2().doubleValue(),
@@ -197,10 +201,11 @@ class FleetTotalsTest {
     @ParameterizedTest
     @MethodSource("wired")
     void cutsAddUpToWhatIsNeeded(Wired wired) {
-        BillOfMaterials bill = BomBuilder.build(wired.vehicle(), wired.arrangement(), Shed.plan(wired.vehicle(), wired.arrangement()));
+        BillOfMaterials bill = bill(wired);
         for (BomLine line : bill.lines()) {
             if (line.group().equals("cable") || line.group().equals("duct")) {
-                assertEquals(0, line.needed().compareTo(line.cuts().stream().reduce(BigDecimal.ZERO, BigDecimal::add)), line.part());
+                BigDecimal cut = line.cuts().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+                assertEquals(0, line.needed().compareTo(cut), line.part());
             }
         }
     }

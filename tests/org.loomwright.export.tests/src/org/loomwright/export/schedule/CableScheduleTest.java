@@ -90,7 +90,8 @@ class CableScheduleTest {
                     <cores colour="BK" spare="true"/>
                   </cables>
                 """, false);
-        assertEquals(List.of("-W1", "not connected", "not connected", "twin", new BigDecimal("2.5"), "", new BigDecimal("2.50"), "",
+        assertEquals(List.of("-W1", "not connected", "not connected", "twin", new BigDecimal("2.5"), "",
+                new BigDecimal("2.50"), "",
                 "-W1  not connected / not connected", ""), rows.get(0));
         assertEquals(1, rows.size());
     }

@@ -87,7 +87,8 @@ class TextTableTest {
     void rowsMustFitTheColumns() {
         assertThrows(IllegalArgumentException.class, () -> text(List.of(List.of("a")), null));
         assertThrows(IllegalArgumentException.class, () -> text(List.of(Arrays.asList("a", 5, "x")), null));
-        assertThrows(IllegalArgumentException.class, () -> text(List.of(Arrays.asList(BigDecimal.ONE, BigDecimal.ONE, "x")), null));
+        assertThrows(IllegalArgumentException.class,
+                () -> text(List.of(Arrays.asList(BigDecimal.ONE, BigDecimal.ONE, "x")), null));
         assertThrows(IllegalArgumentException.class, () -> text(List.of(), List.of("sum")));
     }
 }

@@ -100,7 +100,8 @@ class XlsxTablesTest {
 
     @Test
     void markupAndLettersOfAnyScriptSurvive() throws Exception {
-        for (String text : List.of("<f>1+1</f>", "a & b", "]]>", "K\u00fchlbox", "\u51b0\u7bb1", "\ud83d\udd0b", " blanks ", "two\nlines")) {
+        for (String text : List.of("<f>1+1</f>", "a & b", "]]>", "K\u00fchlbox", "\u51b0\u7bb1", "\ud83d\udd0b", " blanks ",
+                "two\nlines")) {
             assertEquals(text, storedText(text));
         }
     }

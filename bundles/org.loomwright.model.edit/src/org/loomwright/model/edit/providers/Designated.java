@@ -34,6 +34,7 @@ final class Designated {
 
     /** {@code first / second}; the side that is open as three dots; null when both are. */
     static String between(String first, String second) {
-        return first == null && second == null ? null : (first == null ? "..." : first) + " / " + (second == null ? "..." : second);
+        return first == null && second == null ? null
+                : (first == null ? "..." : first) + " / " + (second == null ? "..." : second);
     }
 }

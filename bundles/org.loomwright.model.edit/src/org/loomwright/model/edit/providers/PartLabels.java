@@ -46,9 +46,11 @@ final class PartLabels {
 
     /** {@code twin-pvc  Twin, sheathed, 0.5 to 6 mm2}. */
     static String of(CablePart part) {
-        List<BigDecimal> sections = part.getRows().stream().map(CableRow::getSectionMm2).filter(Objects::nonNull).sorted().toList();
+        List<BigDecimal> sections = part.getRows().stream().map(CableRow::getSectionMm2).filter(Objects::nonNull)
+                .sorted().toList();
         return named(part)
-                .add(sections.isEmpty() ? null : LabelText.range(sections.get(0), sections.get(sections.size() - 1), "mm2")).text();
+                .add(sections.isEmpty() ? null : LabelText.range(sections.get(0), sections.get(sections.size() - 1), "mm2"))
+                .text();
     }
 
     /** {@code 2.081 mm2  AWG 14, outer diameter 3.6 mm}. */
@@ -110,8 +112,9 @@ final class PartLabels {
         String unit = pieces.getDuct() != null ? "m"
                 : pieces.getConsumable() != null && !pieces.getConsumable().eIsProxy() && pieces.getConsumable().getUnit() != null
                         ? pieces.getConsumable().getUnit() : "pcs";
-        String part = Stream.of(pieces.getDevice(), pieces.getProtector(), pieces.getEnd(), pieces.getPassage(), pieces.getStrap(),
-                pieces.getConsumable(), pieces.getDuct()).map(Designated::name).filter(Objects::nonNull).findFirst().orElse(null);
+        String part = Stream.of(pieces.getDevice(), pieces.getProtector(), pieces.getEnd(), pieces.getPassage(),
+                pieces.getStrap(), pieces.getConsumable(), pieces.getDuct()).map(Designated::name).filter(Objects::nonNull)
+                .findFirst().orElse(null);
         return new LabelText(LabelText.quantity(pieces.getQuantity(), unit)).add(part).text();
     }
 }

@@ -72,7 +72,8 @@ final class UseLabels {
 
     /** {@code first-light  2031-04-02, central}. */
     static String of(ReadingSet set) {
-        return new LabelText(set.getName()).add(set.getLabel()).add(set.getWhen()).add(Designated.name(set.getArrangement())).text();
+        return new LabelText(set.getName()).add(set.getLabel()).add(set.getWhen())
+                .add(Designated.name(set.getArrangement())).text();
     }
 
     /** {@code -G1:30 / -X1:30  0.12 V}. */

@@ -54,7 +54,7 @@ final class WiringLabels {
         return new LabelText(Designated.at(terminal)).add(terminal.getLabel()).text();
     }
 
-    /** {@code -W12  2.5 mm2, 4.90 m twin-pvc}; the length only where a person measured it, {@code to be sized} without section. */
+    /** {@code -W12  2.5 mm2, 4.90 m twin-pvc}; the length where a person measured it, {@code to be sized} without section. */
     static String of(Cable cable) {
         LabelText text = new LabelText(Designated.of(cable)).add(cable.getLabel())
                 .add(sectionOf(cable)).add(LabelText.metres(cable.getLengthMm()));

@@ -252,7 +252,8 @@ class LabelsTest {
         assertEquals(List.of("twin-pvc  Twin, sheathed, 0.50 to 2.5 mm2"), labels(library, PartsPackage.Literals.CABLE_PART));
         assertEquals(List.of("2.5 mm2  outer diameter 7.9 mm", "0.50 mm2", "2.081 mm2  AWG 14"),
                 labels(library, PartsPackage.Literals.CABLE_ROW));
-        assertEquals(List.of("blade-15  15 A, 32 V", "strip-60  Strip 60 A"), labels(library, PartsPackage.Literals.PROTECTOR_PART));
+        assertEquals(List.of("blade-15  15 A, 32 V", "strip-60  Strip 60 A"),
+                labels(library, PartsPackage.Literals.PROTECTOR_PART));
         assertEquals(List.of("lfp-200  LFP battery 200 Ah", "lamp  Work light, 48 W", "box  Fuse box, 2 ways"),
                 labels(library, PartsPackage.Literals.DEVICE_PART));
         assertEquals(List.of("conduit  inside 23 mm", "channel  Channel, inside 56 x 36 mm"),
@@ -269,10 +270,12 @@ class LabelsTest {
         Stock stock = new VehicleFiles().openStock(folder.resolve("garage.stock")).root();
         assertEquals("garage  What lies there", label(stock));
         assertEquals(List.of("42 m  twin-pvc 2.5 mm2 RD BK"), labels(stock, PartsPackage.Literals.CABLE_STOCK));
-        assertEquals(List.of("20 pcs  blade-15", "4.5 m  conduit", "2 roll  tape"), labels(stock, PartsPackage.Literals.PIECE_STOCK));
+        assertEquals(List.of("20 pcs  blade-15", "4.5 m  conduit", "2 roll  tape"),
+                labels(stock, PartsPackage.Literals.PIECE_STOCK));
         Practice practice = new VehicleFiles().openPractice(folder.resolve("team.practice")).root();
         assertEquals("team", label(practice));
-        assertEquals(List.of("length.tail  Tail, 150 mm", "drop.critical  0.03"), labels(practice, PracticePackage.Literals.LIMIT));
+        assertEquals(List.of("length.tail  Tail, 150 mm", "drop.critical  0.03"),
+                labels(practice, PracticePackage.Literals.LIMIT));
         assertEquals(List.of("return  forbidden"), labels(practice, PracticePackage.Literals.CHOICE));
         assertEquals(List.of("section-min  off, sensor leads", "way-limit  warning"),
                 labels(practice, PracticePackage.Literals.RULE_SETTING));
