@@ -99,7 +99,7 @@ public final class Loomwright implements Runnable {
     }
 
     private static int failed(Exception problem, PrintWriter err) {
-        if (problem instanceof CancellationException) {
+        if (isCancelled(problem)) {
             err.println("loomwright: interrupted; nothing was written");
             return Interrupt.EXIT_CODE;
         }
@@ -112,6 +112,15 @@ public final class Loomwright implements Runnable {
             return ExitCode.BAD_INPUT.code();
         }
         return fault(problem, err);
+    }
+
+    /** A study may wrap what stopped it. */
+    private static boolean isCancelled(Throwable problem) {
+        Throwable at = problem;
+        while (at != null && !(at instanceof CancellationException)) {
+            at = at.getCause();
+        }
+        return at != null;
     }
 
     private static int fault(Throwable problem, PrintWriter err) {

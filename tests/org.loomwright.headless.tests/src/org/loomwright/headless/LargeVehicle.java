@@ -69,7 +69,8 @@ final class LargeVehicle {
             rail.append("    <terminals name=\"N").append(i).append("\" role=\"minus\" bar=\"N\"/>\n");
         }
         for (int i = 1; i <= boxes; i++) {
-            rail.append("    <ways name=\"P").append(i).append("\" from=\"IN\" out=\"P").append(i).append("\" forms=\"blade\"/>\n");
+            rail.append("    <ways name=\"P").append(i).append("\" from=\"IN\" out=\"P").append(i)
+                    .append("\" forms=\"blade\"/>\n");
         }
         rail.append("  </devices>\n");
         return Yard.original("parts/yard.parts").replace("  <devices name=\"lamp\"", rail + "  <devices name=\"lamp\"");
@@ -89,13 +90,19 @@ final class LargeVehicle {
         for (int i = 1; i < PLACES; i++) {
             out.write("  <runs name=\"R" + i + "\" from=\"P" + (i - 1) + "\" to=\"P" + i + "\" zone=\"inside\"/>\n");
         }
-        out.write("  <devices name=\"G1\" part=\"battery\" place=\"P0\"/>\n  <devices name=\"F1\" part=\"holder\" place=\"P0\">\n"
-                + "    <ways name=\"1\" protector=\"strip-60\"/>\n  </devices>\n  <devices name=\"X0\" part=\"rail\" place=\"P0\">\n");
+        out.write("""
+                  <devices name="G1" part="battery" place="P0"/>
+                  <devices name="F1" part="holder" place="P0">
+                    <ways name="1" protector="strip-60"/>
+                  </devices>
+                  <devices name="X0" part="rail" place="P0">
+                """);
         for (int box = 1; box <= boxes; box++) {
             out.write("    <ways name=\"P" + box + "\" protector=\"blade-10\"/>\n");
         }
         out.write("  </devices>\n");
-        String note = noteLength == 0 ? "" : " note=\"" + "0123456789".repeat(1 + noteLength / 10).substring(0, noteLength) + "\"";
+        String note = noteLength == 0 ? "" : " note=\"" + "0123456789".repeat(1 + noteLength / 10).substring(0, noteLength)
+                + "\"";
         for (int box = 1; box <= boxes; box++) {
             out.write("  <devices name=\"X" + box + "\" part=\"box\" place=\"P" + box % PLACES + "\">\n");
             for (int way = 1; way <= WAYS; way++) {
@@ -104,7 +111,8 @@ final class LargeVehicle {
             out.write("  </devices>\n");
         }
         for (int load = 0; load < loads; load++) {
-            out.write("  <devices name=\"B" + load + "\"" + note + " part=\"sensor\" place=\"P" + boxOf(load) % PLACES + "\"/>\n");
+            out.write("  <devices name=\"B" + load + "\"" + note + " part=\"sensor\" place=\"P" + boxOf(load) % PLACES
+                    + "\"/>\n");
         }
         cable(out, "WA", "16", 150, "G1.30", "F1.30", "");
         cable(out, "WB", "16", 200, "F1.1", "X0.IN", "");

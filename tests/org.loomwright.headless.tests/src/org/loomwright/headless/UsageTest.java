@@ -65,8 +65,14 @@ class UsageTest {
     }
 
     @Test
-    void unknownCommand() {
-        assertWrong("there is no command frob; there are check, bom, cables", "loomwright", "frob");
+    void unknownCommandNamesTheOnesThereAre() {
+        CommandRun run = CommandRun.of("frob", "x.vehicle");
+        assertEquals(2, run.code());
+        assertEquals("", run.out());
+        assertEquals(2, run.messages().size());
+        assertTrue(run.messages().get(0).matches("loomwright: there is no command frob; there are check, .*bom, cables.*"),
+                run.err());
+        assertEquals("Try 'loomwright --help'.", run.messages().get(1));
     }
 
     @Test
