@@ -17,6 +17,7 @@ import org.loomwright.engine.result.Severity;
  * No load sees more than the largest voltage its maker states, switched on or only connected. Of each case it is the largest
  * of: the voltage with all loads that are on; the voltage while those that come and go are off; and the voltage that a
  * regulated source or converter joined to it holds, which the net reaches once the batteries are full and take no more current.
+ * A source whose voltage follows the temperature counts with what it holds at the lowest (or highest) ambient of its zone.
  */
 final class LoadOvervoltRule implements Rule {
 
@@ -56,15 +57,16 @@ final class LoadOvervoltRule implements Rule {
     /**
      * The highest voltage in a case.
      *
-     * @param source element that holds it, -1 when it is the voltage of the operating point
+     * @param source   element that holds it, -1 when it is the voltage of the operating point
+     * @param ambientC ambient at which it does, degrees Celsius, NaN when that of the case
      */
-    private record Highest(double volts, int source) {
+    private record Highest(double volts, int source, double ambientC) {
     }
 
     private static Highest highest(CheckContext context, SolvedCase solved, LivePaths live, Plan.Demand load) {
         double running = solved.running().voltage(load.a(), load.b());
         double base = solved.base().voltage(load.a(), load.b());
-        Highest highest = new Highest(base > running || Double.isNaN(running) ? base : running, -1);
+        Highest highest = new Highest(base > running || Double.isNaN(running) ? base : running, -1, Double.NaN);
         int plus = solved.running().at().terminalNode()[load.a()];
         int minus = solved.running().at().terminalNode()[load.b()];
         if (plus < 0 || minus < 0 || !live.supplied(plus, minus)) {
@@ -74,18 +76,32 @@ final class LoadOvervoltRule implements Rule {
             int item = solved.running().at().elementItem()[e];
             Network.Item it = item < 0 || PlanGraph.sourceTerminal(context.plan().elements().get(e)) < 0 ? null
                     : solved.running().at().network().items().get(item);
-            double heldV = Double.NaN;
+            Highest held = null;
             if (it instanceof Network.Regulator r && r.limitA() > 0 && live.joined(plus, r.a()) && live.joined(minus, r.b())) {
-                heldV = r.setV();
+                held = held(context.plan(), e, r.setV());
             } else if (it instanceof Network.ConverterItem c && solved.running().point().on()[item]
                     && live.joined(plus, c.outA()) && live.joined(minus, c.outB())) {
-                heldV = c.setV();
+                held = new Highest(c.setV(), e, Double.NaN);
             }
-            if (heldV > highest.volts()) {
-                highest = new Highest(heldV, e);
+            if (held != null && held.volts() > highest.volts()) {
+                highest = held;
             }
         }
         return highest;
+    }
+
+    /** What a regulated source holds, in the case or at an end of its zone's ambients, whichever is more. */
+    private static Highest held(Plan plan, int element, double inCaseV) {
+        Plan.Regulated source = (Plan.Regulated) plan.elements().get(element);
+        int zone = plan.devices().get(source.device()).zone();
+        Highest most = new Highest(inCaseV, element, Double.NaN);
+        if (zone >= 0 && !Double.isNaN(source.temperatureVPerK()) && !Double.isNaN(source.referenceC())) {
+            for (double ambientC : new double[] {plan.zones().get(zone).ambientMinC(), plan.zones().get(zone).ambientMaxC()}) {
+                double volts = source.setV() + source.temperatureVPerK() * (ambientC - source.referenceC());
+                most = volts > most.volts() ? new Highest(volts, element, ambientC) : most;
+            }
+        }
+        return most;
     }
 
     private Finding finding(CheckContext context, SolvedCase solved, int demand, Plan.Demand load, Highest highest) {
@@ -97,10 +113,14 @@ final class LoadOvervoltRule implements Rule {
         if (highest.source() >= 0) {
             String id = context.names().element(highest.source());
             String source = context.names().shown(id);
-            builder.because(source + " holds " + is + " in this case; the load gets it once the batteries are full.")
+            boolean inCase = Double.isNaN(highest.ambientC());
+            String when = inCase ? "in this case" : "at " + Quantity.of(highest.ambientC(), "degC")
+                    + ", which its zone may have";
+            builder.because(source + " holds " + is + " " + when + "; the load gets it once the batteries are full.")
                     .causedBy(id, "voltage it is set to", is)
                     .mend(Mend.inWords("Set " + source + " to at most " + wanted + ", or fit a load that permits " + is + "."))
-                    .derived(new Derivation("highest voltage at the load", is, "set voltage of the source in the case",
+                    .derived(new Derivation("highest voltage at the load", is,
+                            inCase ? "set voltage of the source in the case" : "set voltage + V/K x (ambient - reference)",
                             List.of(new Derivation.Input("set voltage", is,
                                     context.plan().elements().get(highest.source()).id())),
                             "full batteries take no current, so nothing is lost on the way"));

@@ -104,6 +104,19 @@ class LoadVoltageRulesTest {
     }
 
     @Test
+    void theChargingVoltageCountsAsItIsAtTheColdestOfItsZone() {
+        // 14.4 V at 25 degrees Celsius, 10 mV less for each kelvin more: 14.9 V at -25
+        PlanFixture cold = charging().zone("bay", -25, 80).place("front", 0, 0, 0, "bay").at("G2", "front")
+                .set("G2#source", "temperatureVPerK", -0.01);
+        assertEquals(List.of(), CheckFixture.findings(new LoadOvervoltRule(), cold.set("E1#load", "maxV", 14.901)));
+        Finding finding = CheckFixture.findings(new LoadOvervoltRule(), cold.set("E1#load", "maxV", 14.899)).get(0);
+        assertEquals(14.9, finding.is().value(), 1e-9);
+        assertTrue(finding.why().get(0).contains("-25"), finding.why().toString());
+        assertEquals(14.4, CheckFixture.findings(new LoadOvervoltRule(),
+                cold.set("G2#source", "temperatureVPerK", 0.0).set("E1#load", "maxV", 14.0)).get(0).is().value(), 1e-9);
+    }
+
+    @Test
     void aLoadBehindAnOpenContactDoesNotSeeTheChargingVoltage() {
         PlanFixture fixture = new PlanFixture().domain("12V", 12, "G1.30").battery("G1", 12, 0.004, 0.012, 100)
                 .alternator("G2", 14.4, 90).handSwitch("S1", false).load("E1", "current", 2, 12).set("E1#load", "maxV", 14.0)
