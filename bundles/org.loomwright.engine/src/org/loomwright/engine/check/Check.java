@@ -40,7 +40,8 @@ public final class Check {
                 monitor.worked(1);
             }
         }
-        return over(new CheckContext(plan, solved, NetFinder.find(plan), problems), options, monitor);
+        return over(new CheckContext(plan, solved, NetFinder.find(plan), problems, new SharedStudies(monitor)), options,
+                monitor);
     }
 
     /**

@@ -8,6 +8,7 @@ import org.loomwright.engine.assembly.Practice;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.flow.OperatingPoint;
 import org.loomwright.engine.nets.Nets;
+import org.loomwright.engine.protection.ProtectionTable;
 
 /**
  * What the rules look at.
@@ -18,9 +19,10 @@ import org.loomwright.engine.nets.Nets;
  * @param problems what could not be assembled
  * @param circuits what the protective devices part from each other
  * @param names    how elements are named in findings
+ * @param studies  studies that several rules need
  */
 public record CheckContext(Plan plan, List<SolvedCase> cases, Nets nets, List<AssemblyProblem> problems, Circuits circuits,
-        ElementNames names) {
+        ElementNames names, SharedStudies studies) {
     public CheckContext {
         cases = List.copyOf(cases);
         problems = List.copyOf(problems);
@@ -28,7 +30,12 @@ public record CheckContext(Plan plan, List<SolvedCase> cases, Nets nets, List<As
 
     /** A context whose circuits and names are derived from the plan. */
     public CheckContext(Plan plan, List<SolvedCase> cases, Nets nets, List<AssemblyProblem> problems) {
-        this(plan, cases, nets, problems, Circuits.of(plan), ElementNames.of(plan));
+        this(plan, cases, nets, problems, new SharedStudies());
+    }
+
+    /** The same with studies that its monitor can cancel. */
+    CheckContext(Plan plan, List<SolvedCase> cases, Nets nets, List<AssemblyProblem> problems, SharedStudies studies) {
+        this(plan, cases, nets, problems, Circuits.of(plan), ElementNames.of(plan), studies);
     }
 
     /** The same for a plan without problems. */
@@ -38,12 +45,17 @@ public record CheckContext(Plan plan, List<SolvedCase> cases, Nets nets, List<As
 
     /** The same plan, with these of its cases only. */
     public CheckContext withCases(List<SolvedCase> some) {
-        return new CheckContext(plan, some, nets, problems, circuits, names);
+        return new CheckContext(plan, some, nets, problems, circuits, names, studies.anew());
     }
 
     /** The cases that have an operating point; figures of the others say nothing about limits. */
     public List<SolvedCase> settled() {
         return cases.stream().filter(solved -> solved.running().point().status() == OperatingPoint.Status.SOLVED).toList();
+    }
+
+    /** Faults and clearing of every conductor and device, worked out once. */
+    public ProtectionTable protection() {
+        return studies.protection(this);
     }
 
     /** Limits and choices in force. */

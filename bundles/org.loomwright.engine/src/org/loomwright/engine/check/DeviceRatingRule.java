@@ -72,10 +72,10 @@ final class DeviceRatingRule implements Rule {
     }
 
     /** The smallest rating over the cases, of the cores in parallel together. */
-    private record Smallest(SolvedCase solved, double amps, ConductorRating rating, int cores) {
+    record Smallest(SolvedCase solved, double amps, ConductorRating rating, int cores) {
     }
 
-    private static Smallest smallest(CheckContext context, int conductor) {
+    static Smallest smallest(CheckContext context, int conductor) {
         Plan.Conductor core = context.plan().conductors().get(conductor);
         List<Integer> together = new ArrayList<>();
         for (int c = 0; core.parallelGroup() != null && c < context.plan().conductors().size(); c++) {

@@ -67,7 +67,7 @@ final class FirstDeviceDistanceRule implements Rule {
         }
     }
 
-    private static Practice.Limit limit(CheckContext context, int source, Stretch stretch) {
+    static Practice.Limit limit(CheckContext context, int source, Stretch stretch) {
         boolean battery = context.plan().elements().get(source) instanceof Plan.Cell && stretch.fromSource();
         return context.practice().limit(!stretch.enclosed() ? BARE : battery ? BATTERY : SHEATHED);
     }
@@ -83,7 +83,7 @@ final class FirstDeviceDistanceRule implements Rule {
      * The largest current that a source gives by itself, at whatever speed and ambient, A; NaN when it does not limit its
      * current.
      */
-    private static double limitA(Plan.Element source) {
+    static double limitA(Plan.Element source) {
         if (source instanceof Plan.Converter converter) {
             return converter.limitA();
         } else if (source instanceof Plan.Regulated regulated) {

@@ -9,8 +9,9 @@ import java.util.Optional;
 public final class RuleCatalogue {
     private static final List<String> ORDER = List.of("incomplete", "load-undervolt", "load-overvolt", "drop-class", "start-dip",
             "no-operating-point", "state-cycling", "charge-path-drop", "relay-pull-in", "conductor-hot", "ambient-class",
-            "section-min", "parallel-share", "first-device-distance", "device-rating", "device-loading", "device-in-return",
-            "way-limit", "contact-duty", "terminal-fit", "pin-load", "wrong-net", "half-tap", "no-supply", "isolator-effect",
+            "section-min", "parallel-share", "first-device-distance", "device-rating", "overload-band", "short-withstand",
+            "fault-clears", "breaking-capacity", "device-loading", "inrush-margin", "selectivity", "both-ends",
+            "return-protected", "case-earth", "device-in-return", "way-limit", "contact-duty", "terminal-fit", "pin-load", "wrong-net", "half-tap", "no-supply", "isolator-effect",
             "return-policy", "body-unbonded", "bond-loading", "shunt-bypass", "battery-mix", "battery-limit", "link-current",
             "cutout-sense", "zone-fit");
 
@@ -24,6 +25,7 @@ public final class RuleCatalogue {
     public static RuleCatalogue standard() {
         List<Rule> all = new ArrayList<>(OperatingRules.all());
         all.addAll(StructureRules.all());
+        all.addAll(ProtectionRules.all());
         return of(all);
     }
 
