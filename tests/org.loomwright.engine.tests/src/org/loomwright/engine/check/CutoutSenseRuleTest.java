@@ -53,7 +53,8 @@ class CutoutSenseRuleTest {
 
     @Test
     void anOpenCutOutAndOneWithoutCurrentAreNotJudged() {
-        assertEquals(List.of(), findings(cut(5, 6).state("off", c -> { }).set("Q1#threshold", "onAt", 14.0)));
+        assertEquals(List.of(), findings(cut(5, 6).state("off", c -> { }).set("Q1#threshold", "onAt", 14.0)
+                .set("Q1#threshold", "offAt", 13.5)));
     }
 
     @Test
