@@ -49,7 +49,8 @@ class LoadedGroupTest {
 
     @Test
     void oneLeftOutMayLeaveOutMore() {
-        // of seven the limit is 0.30 x 0.5 x 30 = 4.5 A, of six 5.4 A, of three 6.3 A, of two 7.2 A; each left out leaves out the next
+        // of seven the limit is 0.30 x 0.5 x 30 = 4.5 A, of six 5.4 A, of three 6.3 A, of two 7.2 A; each left out leaves out
+        // the next
         assertEquals(1, counts(bundle(7), 12, 7, 6, 5, 5, 5, 4)[0]);
         assertEquals(7, counts(bundle(7), 12, 7, 6, 5, 5, 5, 5)[0]);
         assertEquals(3, counts(bundle(7), 12, 7, 6.5, 5, 5, 5, 4)[0]);
