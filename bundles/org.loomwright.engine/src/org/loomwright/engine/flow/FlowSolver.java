@@ -54,8 +54,8 @@ public final class FlowSolver {
      * @param upTo    where the search ends, above 0
      * @param options how to seek; their own load scale is not used
      * @param monitor asked before each Newton step whether to go on
-     * @return {@code upTo} when there is an operating point at it; else the factor, found within the scale tolerance; 0 when there
-     *         is none even without loads
+     * @return {@code upTo} when there is an operating point at it; else the factor, found within the scale tolerance; 0 when
+     *         there is none even without loads
      */
     public static double collapseScale(Network network, double upTo, FlowOptions options, Monitor monitor) {
         if (!(upTo > 0 && upTo < Double.POSITIVE_INFINITY)) {

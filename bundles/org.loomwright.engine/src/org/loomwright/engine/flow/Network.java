@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * An electrical network in one operating state: nodes, and items between them. Immutable. Currents of an item are
- * counted positive from {@code a} to {@code b} through the item; {@code a} is the plus side where there is one.
+ * counted positive from {@code a} to {@code b} through the item; {@code a} is the plus side where there is one. A resistance of
+ * 0 ohm is allowed and raised to the smallest of {@link FlowOptions}; a negative one is refused.
  *
  * @param nodeIds   an id for each node, for messages and netlists
  * @param reference node whose potential is zero; in an island without it the solver takes the island's lowest node index

@@ -103,7 +103,8 @@ final class NetworkCheck {
                     () -> "above the reference ambient, " + heat.referenceC() + " degrees Celsius");
             atLeastZero("alphaPerK", heat.alphaPerK());
             require(1 + heat.alphaPerK() * (heat.maxC() - 20) > 0 && 1 + heat.alphaPerK() * (heat.ambientC() - 20) > 0,
-                    () -> "temperatures are " + heat.ambientC() + " and " + heat.maxC(), () -> "temperatures at which copper resists");
+                    () -> "temperatures are " + heat.ambientC() + " and " + heat.maxC(),
+                    () -> "temperatures at which copper resists");
         }
     }
 

@@ -7,8 +7,8 @@ import java.util.List;
 
 /**
  * What in a network is on or off by itself: relays, comparators, loads and converters with a cut-out. It starts from relays
- * released, comparators as they say, loads and converters on, and all of them follow the voltages and currents found together, so the
- * sequence of sets does not depend on the order of the items. A part without potential shows 0 V, as a meter would; loads and
+ * released, comparators as they say, loads and converters on, and all of them follow the voltages and currents found together,
+ * so the sequence of sets does not depend on the order of the items. A part without potential shows 0 V, as a meter would; loads and
  * converters in it keep their state.
  */
 final class States {

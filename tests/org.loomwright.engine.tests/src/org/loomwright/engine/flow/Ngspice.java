@@ -45,7 +45,8 @@ final class Ngspice {
 
     /** A potential printed by a .print line of a deck. */
     static double printed(String out, String node) {
-        Matcher matcher = Pattern.compile("(?mi)^\\s*(?:v\\()?" + node + "\\)?\\s*=?\\s+(-?[0-9.]+e[-+]?[0-9]+)\\s*$").matcher(out);
+        String line = "(?mi)^\\s*(?:v\\()?" + node + "\\)?\\s*=?\\s+(-?[0-9.]+e[-+]?[0-9]+)\\s*$";
+        Matcher matcher = Pattern.compile(line).matcher(out);
         if (!matcher.find()) {
             throw new AssertionError("ngspice printed nothing for " + node + ":\n" + out);
         }

@@ -18,7 +18,7 @@ import org.loomwright.engine.flow.OperatingPoint.Status;
 
 /** Properties that hold in every network. */
 class RandomNetworkTest {
-    private static final int NETWORKS = 400;
+    private static final int NETWORKS = 320;
     private static final FlowOptions OPTIONS = FlowOptions.standard();
 
     private static OperatingPoint solve(Network network) {

@@ -33,7 +33,8 @@ class SpiceNetlistTest {
         var heat = new Network.WireHeat(30, 20, 30, 105, 0.00393);
         var at = new Wiring().emf("G1", "a", "0", 12, 0.01).wire("W1", "a", "b", 0.02, 0.001, heat).current("E1", "b", "0", 20)
                 .solve();
-        String line = SpiceNetlist.circuit(at.point(), OPTIONS, "").lines().filter(l -> l.startsWith("R1 ")).findFirst().orElseThrow();
+        String line = SpiceNetlist.circuit(at.point(), OPTIONS, "").lines().filter(l -> l.startsWith("R1 "))
+                .findFirst().orElseThrow();
         assertEquals(0.02 * (1 + 0.00393 * 85) + 0.001, Double.parseDouble(line.split(" ")[3]), 1e-9);
     }
 

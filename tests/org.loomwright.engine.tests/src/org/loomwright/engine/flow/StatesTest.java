@@ -117,6 +117,17 @@ class StatesTest {
     }
 
     @Test
+    void comparatorThatWasOnBeforeHoldsWithinItsHysteresis() {
+        for (boolean before : new boolean[] {false, true}) {
+            Wiring wiring = new Wiring().emf("G1", "a", "0", 13.0, 0.1);
+            var at = wiring.add(new Network.Comparator("B1", wiring.node("a"), 0, -1, 13.3, 12.8, before))
+                    .contact("Q1", "a", "b", 0.01, new Network.ByComparator(1, false)).resistive("E1", "b", "0", 100).solve();
+            assertEquals(before, at.on("B1"));
+            assertEquals(before, at.on("Q1"));
+        }
+    }
+
+    @Test
     void comparatorThatSwitchesOffItsOwnCauseCycles() {
         var at = new Wiring().emf("G1", "a", "0", 13.4, 1).comparator("B1", "a", "0", 13.3, 12.8)
                 .contact("Q1", "a", "b", 0.01, new Network.ByComparator(1, false)).resistive("E1", "b", "0", 10).solve();
