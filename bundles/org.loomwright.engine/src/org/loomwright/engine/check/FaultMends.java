@@ -64,7 +64,7 @@ final class FaultMends {
         Plan.Bond bond = plan.bonds().get(branch.index());
         double besideOhm = branch.ohm() * mayKeepOhm / (branch.ohm() - mayKeepOhm)
                 - 2 * plan.practice().value("joint.bolted-bond") / 1000;
-        double sectionMm2 = StrictMath.ceil(plan.practice().value("bond-loading.lay") * COPPER_OHM_MM2_PER_M
+        double sectionMm2 = StrictMath.ceil(plan.practice().value("strap.lay") * COPPER_OHM_MM2_PER_M
                 * bond.lengthMm() / 1000 / besideOhm);
         int a = plan.terminals().get(bond.a()).body();
         int b = plan.terminals().get(bond.b()).body();

@@ -4,6 +4,7 @@ package org.loomwright.engine.check;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.eclipse.emf.common.util.Monitor;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.assembly.Practice;
@@ -45,8 +46,8 @@ final class RuleRun {
     private static List<Finding> run(Rule rule, CheckContext context) {
         try {
             return rule.check(context);
-        } catch (Practice.MissingLimitException missing) {
-            throw missing;
+        } catch (Practice.MissingLimitException | CancellationException forTheCaller) {
+            throw forTheCaller;
         } catch (RuntimeException fault) {
             throw new IllegalStateException("rule " + rule.slug() + " failed on vehicle " + context.plan().vehicle() + ": "
                     + fault, fault);

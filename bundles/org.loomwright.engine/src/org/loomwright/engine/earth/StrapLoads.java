@@ -17,7 +17,7 @@ import org.loomwright.engine.flow.OperatingPoint;
 final class StrapLoads {
     static final String RUNNING = "bond-loading.running";
     static final String CRANKING = "bond-loading.cranking";
-    static final String LAY = "bond-loading.lay";
+    static final String LAY = "strap.lay";
     static final String JOINT = "joint.bolted-bond";
     /** Resistivity of copper at 20 degrees Celsius, ohm mm2/m (IEC 60028: 1/58). */
     static final double COPPER_OHM_MM2_PER_M = 1.0 / 58;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.list;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.export.bom.BillOfMaterials;
 import org.loomwright.export.bom.BomBuilder;
@@ -35,8 +36,12 @@ public final class BomCommand extends ListCommand {
 
     @Override
     List<String> notes(Listed listed) {
-        long unknown = bill(listed).linesWithoutPrice();
-        return List.of("Lengths include tails and slack. Prices are those of the parts libraries, which say where they come from."
+        BillOfMaterials bill = bill(listed);
+        long unknown = bill.linesWithoutPrice();
+        List<String> notes = new ArrayList<>();
+        notes.add("Lengths include tails and slack. Prices are those of the parts libraries, which say where they come from."
                 + (unknown == 0 ? "" : " " + unknown + (unknown == 1 ? " line has" : " lines have") + " no price."));
+        notes.addAll(bill.uncounted());
+        return notes;
     }
 }

@@ -40,6 +40,9 @@ public final class PracticeRules {
             } else if (limit.getUnit() != null && !limit.getUnit().equals(known.getUnit())) {
                 found.add(Violation.blocking("practice-unit", limit, "unit",
                         limit.getName() + " is given in " + limit.getUnit(), known.getUnit()));
+            } else if (limit.getValue() != null && limit.getValue().signum() < 0 && !"degC".equals(known.getUnit())) {
+                found.add(Violation.blocking("range", limit, "value",
+                        limit.getName() + " of " + limit.getValue().toPlainString() + " cannot be meant", "0 or more"));
             }
         }
         for (Choice choice : practice.getChoices()) {

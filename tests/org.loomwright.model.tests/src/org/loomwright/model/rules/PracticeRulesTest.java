@@ -60,6 +60,17 @@ class PracticeRulesTest {
     }
 
     @Test
+    void aLimitBelowZeroIsReportedUnlessItIsATemperature() {
+        Practice own = practice("own");
+        own.getLimits().add(EcoreUtil.copy(limit));
+        own.getLimits().get(0).setValue(BigDecimal.valueOf(-1));
+        assertEquals(List.of("range"), rules(own));
+        limit.setUnit("degC");
+        own.getLimits().get(0).setUnit("degC");
+        assertEquals(List.of(), rules(own));
+    }
+
+    @Test
     void aSettingOfAnUnknownRuleIsReported() {
         Practice own = practice("own");
         RuleSetting setting = PracticeFactory.eINSTANCE.createRuleSetting();
