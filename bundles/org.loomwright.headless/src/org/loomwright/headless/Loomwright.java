@@ -9,6 +9,7 @@ import org.loomwright.headless.check.CheckCommand;
 import org.loomwright.headless.earth.EarthCommand;
 import org.loomwright.headless.list.BomCommand;
 import org.loomwright.headless.list.CablesCommand;
+import org.loomwright.headless.protection.ProtectionCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,6 +51,7 @@ public final class Loomwright implements Runnable {
     public static int run(Console console, Interrupt interrupt, String... args) {
         CommandLine line = new CommandLine(new Loomwright());
         line.addSubcommand(new CheckCommand(console, interrupt));
+        line.addSubcommand(new ProtectionCommand(console, interrupt));
         line.addSubcommand(new EarthCommand(console, interrupt));
         line.addSubcommand(new BomCommand(console));
         line.addSubcommand(new CablesCommand(console));

@@ -34,7 +34,7 @@ public record CheckContext(Plan plan, List<SolvedCase> cases, Nets nets, List<As
     }
 
     /** The same with studies that its monitor can cancel. */
-    CheckContext(Plan plan, List<SolvedCase> cases, Nets nets, List<AssemblyProblem> problems, SharedStudies studies) {
+    public CheckContext(Plan plan, List<SolvedCase> cases, Nets nets, List<AssemblyProblem> problems, SharedStudies studies) {
         this(plan, cases, nets, problems, Circuits.of(plan), ElementNames.of(plan), studies);
     }
 

@@ -2,6 +2,9 @@
 package org.loomwright.engine.check;
 
 import java.util.List;
+import org.eclipse.emf.common.util.Monitor;
+import org.loomwright.engine.protection.ProtectionStudy;
+import org.loomwright.engine.result.StudyResult;
 
 /** The rules that need fault currents and time-current curves. */
 public final class ProtectionRules {
@@ -14,8 +17,19 @@ public final class ProtectionRules {
                 new CaseEarthRule());
     }
 
-    /** Their slugs. */
-    public static List<String> slugs() {
-        return all().stream().map(Rule::slug).toList();
+    /** Number of these rules. */
+    public static int count() {
+        return all().size();
+    }
+
+    /**
+     * What these rules alone find; the explainer answers for the figures of {@link CheckContext#protection}.
+     *
+     * @throws java.util.concurrent.CancellationException when the monitor is cancelled
+     * @throws org.loomwright.engine.assembly.Practice.MissingLimitException when the practice lacks a limit
+     */
+    public static StudyResult judge(CheckContext context, Monitor monitor) {
+        return new StudyResult(ProtectionStudy.STUDY, context.plan().vehicle(), context.plan().arrangement(),
+                new RuleRun(RuleCatalogue.of(all())).findings(context, monitor), List.of(), context.protection().explainer());
     }
 }

@@ -61,7 +61,8 @@ public final class CheckText {
         out.println("  " + (plan.arrangement().isEmpty() ? "no arrangement"
                 : "arrangement " + style.strong(plan.arrangement()) + (checked.adopted() ? " (adopted)" : ""))
                 + ", practice " + plan.practice().name() + ", " + volts(plan) + ", "
-                + counted(checked.result().verdicts().size(), "load") + ", " + counted(plan.cables().size(), "cable") + ", "
+                + (checked.result().verdicts().isEmpty() ? "" : counted(checked.result().verdicts().size(), "load") + ", ")
+                + counted(plan.cables().size(), "cable") + ", "
                 + counted(plan.cases().size(), "case"));
         int errors = count(checked, Severity.ERROR);
         int warnings = count(checked, Severity.WARNING);

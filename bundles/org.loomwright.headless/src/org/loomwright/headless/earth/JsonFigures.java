@@ -13,15 +13,15 @@ import org.loomwright.engine.result.Severity;
 import org.loomwright.engine.result.StudyResult.ElementFigures;
 
 /** Writes findings and derivations as JSON, in the form that the check gives them. */
-final class JsonFigures {
+public final class JsonFigures {
     private final JsonGenerator json;
 
-    JsonFigures(JsonGenerator json) {
+    public JsonFigures(JsonGenerator json) {
         this.json = json;
     }
 
     /** The findings at or above a threshold, as {@code findings}. */
-    void findings(List<Finding> findings, Severity threshold) throws IOException {
+    public void findings(List<Finding> findings, Severity threshold) throws IOException {
         json.writeArrayFieldStart("findings");
         for (Finding finding : findings) {
             if (finding.severity().atLeast(threshold)) {
@@ -32,7 +32,7 @@ final class JsonFigures {
     }
 
     /** Figures of an element with their derivations, as {@code explained}. */
-    void explained(List<ElementFigures> explained) throws IOException {
+    public void explained(List<ElementFigures> explained) throws IOException {
         json.writeArrayFieldStart("explained");
         for (ElementFigures figures : explained) {
             json.writeStartObject();
@@ -130,7 +130,7 @@ final class JsonFigures {
     }
 
     /** JSON has neither NaN nor infinity: a number that is not known is null. */
-    void number(String field, double value) throws IOException {
+    public void number(String field, double value) throws IOException {
         if (Double.isFinite(value)) {
             json.writeNumberField(field, value);
         } else {
@@ -138,7 +138,7 @@ final class JsonFigures {
         }
     }
 
-    void optional(String field, String text) throws IOException {
+    public void optional(String field, String text) throws IOException {
         if (text != null) {
             json.writeStringField(field, text);
         }
