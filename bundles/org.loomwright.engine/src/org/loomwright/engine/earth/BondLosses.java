@@ -27,11 +27,11 @@ final class BondLosses {
     private final List<SolvedCase> cases;
     private final List<EarthNetwork> networks;
     private final LossEffects effects;
-    private final ClearingLosses clearing;
+    private final FaultClearing clearing;
     private final LossWords words;
     private final Monitor monitor;
 
-    BondLosses(Plan plan, List<SolvedCase> cases, List<EarthNetwork> networks, LossEffects effects, ClearingLosses clearing,
+    BondLosses(Plan plan, List<SolvedCase> cases, List<EarthNetwork> networks, LossEffects effects, FaultClearing clearing,
             LossWords words, Monitor monitor) {
         this.plan = plan;
         this.cases = cases;

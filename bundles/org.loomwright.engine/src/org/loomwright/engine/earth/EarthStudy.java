@@ -8,6 +8,8 @@ import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.check.CheckContext;
 import org.loomwright.engine.flow.OperatingPoint;
+import org.loomwright.engine.protection.ProtectionStudy;
+import org.loomwright.engine.protection.ProtectionTable;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.StudyResult;
 
@@ -23,19 +25,24 @@ public final class EarthStudy {
     }
 
     /**
+     * Studies the earth return of a plan, and runs the protection study for the faults that a lost strap keeps from clearing; see
+     * {@link #of(CheckContext, ProtectionTable, Monitor)}.
+     */
+    public static EarthTable of(CheckContext context, Monitor monitor) {
+        return of(context, ProtectionStudy.of(context, monitor), monitor);
+    }
+
+    /**
      * Studies the earth return of a plan in its solved cases. The same plan gives the same table, to the bit.
      *
-     * @param context plan, its cases solved, and names
-     * @param monitor progress, one unit a strap, and cancel
+     * @param context    plan, its cases solved, and names
+     * @param protection what the protection study says of the same plan
+     * @param monitor    progress, one unit a strap, and cancel
      * @return the table; its findings are sorted by severity, then by weight
      * @throws java.util.concurrent.CancellationException when the monitor is cancelled
      * @throws org.loomwright.engine.assembly.Practice.MissingLimitException when the practice lacks a limit
      */
-    public static EarthTable of(CheckContext context, Monitor monitor) {
-        return of(context, ClearingLosses.none(), monitor);
-    }
-
-    private static EarthTable of(CheckContext context, ClearingLosses clearing, Monitor monitor) {
+    public static EarthTable of(CheckContext context, ProtectionTable protection, Monitor monitor) {
         Plan plan = context.plan();
         int minus = context.cases().isEmpty() ? -1 : BatteryMinus.terminal(plan, context.cases().get(0).running());
         EarthNames names = new EarthNames(plan, context.names());
@@ -57,7 +64,8 @@ public final class EarthStudy {
             }
         }
         BondLosses losses = new BondLosses(plan, settled, settledNetworks,
-                new LossEffects(plan, items, new LossSolver(plan, monitor), minus), clearing, words, monitor);
+                new LossEffects(plan, items, new LossSolver(monitor), minus), new FaultClearing(protection), words,
+                        monitor);
         List<LossRow> singles = losses.singles();
         List<LossRow> pairs = BondLosses.ranked(losses.pairs(singles));
         List<LossRow> ranked = BondLosses.ranked(singles);

@@ -96,7 +96,7 @@ final class LossDerivations {
     private Derivation clearing(LossRow.Uncleared fault) {
         return new Derivation("time to clear a fault of " + names.conductorId(fault.conductor()) + " to "
                 + names.body(fault.body()), Quantity.of(fault.afterS(), "s"),
-                        "slowest curve of the device at the smallest fault current",
+                        "slowest curves of the devices at the smallest fault current, one opening after the other",
                 List.of(new Input("I after", Quantity.of(fault.afterA(), "A"), "smallest fault current without the strap"),
                         new Input("I before", Quantity.of(fault.beforeA(), "A"), "smallest fault current"),
                         new Input("time before", Quantity.of(fault.beforeS(), "s"), names.id(fault.protector())),

@@ -1,19 +1,21 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.earth;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import org.eclipse.emf.common.util.Monitor;
 import org.loomwright.engine.assembly.CaseNetwork;
-import org.loomwright.engine.assembly.NetworkBuilder;
-import org.loomwright.engine.assembly.NetworkOptions;
-import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.flow.FlowOptions;
 import org.loomwright.engine.flow.FlowSolver;
+import org.loomwright.engine.flow.Network;
+import org.loomwright.engine.flow.OperatingPoint;
+import org.loomwright.engine.heat.Copper;
 
 /**
  * Solves a case with straps gone, at the moment of the loss: conductors are as warm as before, while loads, relays and sources
- * do what they do at the new voltages.
+ * do what they do at the new voltages. Items keep their place in the network, a lost strap standing there as an open contact.
  *
  * <p>The network is solved anew as a whole. In most vehicles a strap is the only way from its body, so that its loss changes what
  * loads, relays and charging sources do; an update of low rank to the network before, linear as it is, would have to be thrown
@@ -23,35 +25,49 @@ final class LossSolver {
     /** Where there is no operating point it is enough to know that: how much load there could be is found roughly only. */
     private static final FlowOptions OPTIONS = options();
 
-    private final Plan plan;
     private final Monitor monitor;
 
-    LossSolver(Plan plan, Monitor monitor) {
-        this.plan = plan;
+    LossSolver(Monitor monitor) {
         this.monitor = monitor;
     }
 
     /** The running network without some bonds. */
     SolvedCase.Solved running(SolvedCase solved, Collection<Integer> bonds) {
-        return solve(solved, bonds, NetworkOptions.Variant.RUNNING);
+        return solve(solved.running(), solved, bonds);
     }
 
     /** The network with loads that come and go at standby, without some bonds. */
     SolvedCase.Solved base(SolvedCase solved, Collection<Integer> bonds) {
-        return solve(solved, bonds, NetworkOptions.Variant.BASE);
+        return solve(solved.base(), solved, bonds);
     }
 
-    private SolvedCase.Solved solve(SolvedCase solved, Collection<Integer> bonds, NetworkOptions.Variant variant) {
-        double[] heldC = new double[plan.conductors().size()];
-        for (int c = 0; c < heldC.length; c++) {
-            heldC[c] = solved.running().conductorC(c);
+    private SolvedCase.Solved solve(SolvedCase.Solved of, SolvedCase solved, Collection<Integer> bonds) {
+        CaseNetwork at = of.at();
+        List<Network.Item> items = new ArrayList<>(at.network().items());
+        for (int item : at.conductorItem()) {
+            if (item >= 0 && items.get(item) instanceof Network.Wire wire) {
+                items.set(item, held(wire, solved.running().point(), item));
+            }
         }
-        NetworkOptions options = NetworkOptions.running(null).heldAt(heldC).variant(variant);
         for (int bond : bonds) {
-            options = options.without(plan.bonds().get(bond).id());
+            int item = at.bondItem()[bond];
+            if (item >= 0 && items.get(item) instanceof Network.Resistor strap) {
+                items.set(item, new Network.Switch(strap.id(), strap.a(), strap.b(), strap.ohm(), new Network.Fixed(false)));
+            }
         }
-        CaseNetwork at = NetworkBuilder.build(plan, solved.state(), options);
-        return new SolvedCase.Solved(at, FlowSolver.solve(at.network(), OPTIONS, monitor));
+        Network network = new Network(at.network().nodeIds(), at.network().reference(), items);
+        CaseNetwork without = new CaseNetwork(network, at.terminalNode(), at.bodyNode(), at.conductorItem(), at.elementItem(),
+                at.standbyItem(), at.bondItem(), at.linkItem(), at.earthItem(), at.caseItem());
+        return new SolvedCase.Solved(without, FlowSolver.solve(network, OPTIONS, monitor));
+    }
+
+    /** The conductor at its temperature in the running case; the conductors come first, at the same place in every variant. */
+    private static Network.Wire held(Network.Wire wire, OperatingPoint running, int item) {
+        if (wire.heat() == null) {
+            return wire;
+        }
+        double ohm = wire.r20Ohm() * Copper.factor(wire.heat().alphaPerK(), running.temperatureC()[item]);
+        return new Network.Wire(wire.id(), wire.a(), wire.b(), ohm, wire.jointsOhm(), null);
     }
 
     private static FlowOptions options() {
