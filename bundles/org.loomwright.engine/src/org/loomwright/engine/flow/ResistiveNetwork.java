@@ -8,7 +8,7 @@ package org.loomwright.engine.flow;
 public final class ResistiveNetwork {
     private final int nodes;
     private final SparseLu lu;
-    private final Islands islands;
+    private final int[] parts;
     private final boolean[] held;
 
     /**
@@ -22,7 +22,8 @@ public final class ResistiveNetwork {
     public ResistiveNetwork(int nodes, int[] a, int[] b, double[] ohm) {
         this.nodes = nodes;
         lu = new SparseLu(nodes, a, b);
-        islands = Islands.empty(nodes);
+        Islands islands = Islands.empty(nodes);
+        parts = new int[nodes];
         held = new boolean[nodes];
         for (int k = 0; k < a.length; k++) {
             if (!(ohm[k] > 0)) {
@@ -39,7 +40,8 @@ public final class ResistiveNetwork {
             islands.join(a[k], b[k]);
         }
         for (int node = 0; node < nodes; node++) {
-            if (islands.first(node) == node) {
+            parts[node] = islands.first(node);
+            if (parts[node] == node) {
                 held[node] = true;
                 lu.pin(node);
             }
@@ -53,8 +55,13 @@ public final class ResistiveNetwork {
     }
 
     /** Whether resistances join two nodes. */
-    public synchronized boolean joined(int a, int b) {
-        return islands.first(a) == islands.first(b);
+    public boolean joined(int a, int b) {
+        return parts[a] == parts[b];
+    }
+
+    /** Lowest node of the part that hangs together with a node. */
+    public int part(int node) {
+        return parts[node];
     }
 
     /**

@@ -39,7 +39,8 @@ final class ConductorTransients {
             }
         }
         double mostA = StrictMath.max(near.throughA(), feed.largestFar() == null ? 0 : feed.largestFar().throughA());
-        ShortTransient swept = ShortTransient.of(heat, StrictMath.min(far.throughA(), mostA), mostA, amps -> seconds(feed, heat, amps),
+        ShortTransient swept = ShortTransient.of(heat, StrictMath.min(far.throughA(), mostA), mostA,
+                amps -> seconds(feed, heat, amps),
                 gates.stream().mapToDouble(Double::doubleValue).toArray());
         return followed(feed, heat, swept);
     }

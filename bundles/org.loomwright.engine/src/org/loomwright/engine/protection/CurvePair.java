@@ -80,12 +80,12 @@ public final class CurvePair {
 
     /** I2t at the shortest melting time, A2s; infinite where it never melts. */
     public double fastestA2s(double currentA) {
-        return currentA * currentA * fastestS(currentA);
+        return integral(currentA, fastestS(currentA));
     }
 
     /** Let-through I2t at the longest clearing time, A2s; infinite where it may never clear. */
     public double slowestA2s(double currentA) {
-        return currentA * currentA * slowestS(currentA);
+        return integral(currentA, slowestS(currentA));
     }
 
     /** Smallest current that clears for certain, A: the conventional operating current I2. */
@@ -116,6 +116,10 @@ public final class CurvePair {
     /** Smallest current that the fastest curve melts within a time, A; infinite for a time of 0. */
     public double meltingA(double seconds) {
         return fastest.current(seconds) * ratingA * factor;
+    }
+
+    private static double integral(double currentA, double seconds) {
+        return Double.isInfinite(seconds) ? seconds : currentA * currentA * seconds;
     }
 
     private double[] amps(Gates gates) {

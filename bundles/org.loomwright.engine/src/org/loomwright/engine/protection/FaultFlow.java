@@ -8,7 +8,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** How the current of one fault flows: through which devices, conductors and bonds, and how it shares in meshes. */
+/**
+ * How the current of one fault flows: through which devices, conductors and bonds, and how it shares in meshes. What charging
+ * sources give to batteries meanwhile flows as well, not so in nets apart from the fault. Where nothing closes the loop all
+ * currents are 0.
+ */
 public final class FaultFlow {
     /** Currents below this are what is left of something removed, or rounding; A. */
     static final double NOTHING_A = 1e-3;
@@ -30,8 +34,8 @@ public final class FaultFlow {
         faultA = ports == null ? 0 : noise(ports.faultA());
         potentialV = ports == null ? null : ports.potentialsV();
         sourceA = new double[network.sources().size()];
-        for (int s = 0; ports != null && s < sourceA.length; s++) {
-            sourceA[s] = ports.sourceA(s);
+        for (int s = 0; faultA != 0 && s < sourceA.length; s++) {
+            sourceA[s] = network.joined(network.sources().get(s).a(), from) ? ports.sourceA(s) : 0;
         }
         openV = from == to || !network.joined(from, to) ? 0 : network.baseV()[from] - network.baseV()[to];
     }
@@ -81,6 +85,9 @@ public final class FaultFlow {
             return 0;
         }
         FaultBranch branch = network.at(position);
+        if (!network.joined(branch.a(), from)) {
+            return 0;
+        }
         return noise((potentialV[branch.a()] - potentialV[branch.b()]) / branch.ohm());
     }
 

@@ -132,7 +132,7 @@ public final class FaultNetwork {
 
     /** Whether any way, sources included, joins two nodes while nothing is removed. */
     public boolean joined(int nodeA, int nodeB) {
-        return matrix.joined(nodeA, nodeB);
+        return matrix.part(nodeA) == matrix.part(nodeB);
     }
 
     /** A bolted fault between two nodes. */

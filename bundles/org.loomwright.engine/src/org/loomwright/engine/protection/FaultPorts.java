@@ -24,6 +24,9 @@ final class FaultPorts {
     private record Port(int a, int b, double emfV, double ohm, double wantedA, int source, double[] column) {
     }
 
+    /** Rounds in which all modes may change together. */
+    private static final int TOGETHER_ROUNDS = 6;
+
     private static double kept(double ohm) {
         return 1 - StrictMath.min(LEAK, LEAK_PER_OHM * ohm);
     }
@@ -51,12 +54,12 @@ final class FaultPorts {
 
     static FaultPorts solve(FaultNetwork network, int from, int to, double faultOhm) {
         FaultPorts system = new FaultPorts(network, from, to, faultOhm);
-        // a network of resistances passes each combination at most once; the bound only guards against rounding
-        for (int round = 0; round < 4 + 4 * system.modes.length; round++) {
+        system.solve();
+        int round = 0;
+        int most = TOGETHER_ROUNDS + (3 << StrictMath.min(12, system.modes.length));
+        while (system.changeModes(round >= TOGETHER_ROUNDS) && round < most) {
             system.solve();
-            if (!system.changeModes()) {
-                break;
-            }
+            round++;
         }
         return system;
     }
@@ -171,7 +174,12 @@ final class FaultPorts {
         amps = eliminate(matrix);
     }
 
-    private boolean changeModes() {
+    /**
+     * Sets the modes that the last solution asks for. All together at first, which mostly ends after a round or two; if it does
+     * not, the first one only, which cannot come back to a combination it has left (K. G. Murty, Note on a Bard-type scheme
+     * for solving the complementarity problem, Opsearch 11, 1974).
+     */
+    private boolean changeModes(boolean firstOnly) {
         boolean changed = false;
         double total = StrictMath.abs(amps[0]);
         for (int s = 0; s < modes.length; s++) {
@@ -189,6 +197,9 @@ final class FaultPorts {
             };
             changed |= next != modes[s];
             modes[s] = next;
+            if (changed && firstOnly) {
+                return true;
+            }
         }
         return changed;
     }

@@ -88,7 +88,8 @@ final class Faults {
             upstream = probe(stand, conductor, far).upstream(networks.network(stand, Extreme.LARGEST).node(near),
                     networks.network(stand, Extreme.LARGEST).branch(FaultBranch.Kind.CONDUCTOR, conductor));
         }
-        Feed feed = new Feed(near, far, upstream.next(), upstream.bareA(), upstream.all(), shares(upstream.all(), faults), faults);
+        Feed feed = new Feed(near, far, upstream.next(), upstream.bareA(), upstream.all(), shares(upstream.all(), faults),
+                faults);
         for (Fault fault : faults) {
             if (fault.end() == End.FAR && fault.throughA() > 0) {
                 listener.far(fault, flow(fault), device(feed, fault));
@@ -166,9 +167,9 @@ final class Faults {
                 trips.add(e);
             }
         }
-        Fault fault = new Fault(place.conductor(), place.end() == End.NEAR ? place.near() : place.far(), place.end(), place.target(),
-                place.partner(), extreme, stand != Stand.APART, totalA, through(flow, place), StrictMath.abs(flow.openV()),
-                StrictMath.abs(flow.loopOhm()), clearing, trips);
+        Fault fault = new Fault(place.conductor(), place.end() == End.NEAR ? place.near() : place.far(), place.end(),
+                place.target(), place.partner(), extreme, stand != Stand.APART, totalA, through(flow, place),
+                StrictMath.abs(flow.openV()), StrictMath.abs(flow.loopOhm()), clearing, trips);
         stands.put(fault, stand);
         return fault;
     }

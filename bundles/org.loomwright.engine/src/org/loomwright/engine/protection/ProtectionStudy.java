@@ -74,7 +74,8 @@ public final class ProtectionStudy {
                     continue;
                 }
                 CurvePair curve = protector < 0 ? null : curves.cold(protector);
-                found.add(UnclearedFault.of(fault, protector, curve == null ? Double.NaN : curve.clearingA(limitS), limitS, flow));
+                double neededA = curve == null ? Double.NaN : curve.clearingA(limitS);
+                found.add(UnclearedFault.of(fault, protector, neededA, limitS, flow));
             }
         }
     }

@@ -11,12 +11,14 @@ import org.loomwright.engine.assembly.Plan;
 final class ReturnDuties implements Faults.Listener {
     private final Plan plan;
     private final List<Integer> returns = new ArrayList<>();
-    private final List<Map<Integer, ReturnDuty>> duties = new ArrayList<>();
+    private final List<Map<Integer, Carried>> largest = new ArrayList<>();
+    private final List<Map<Integer, Carried>> smallest = new ArrayList<>();
 
     ReturnDuties(Plan plan, SupplyGraph graph) {
         this.plan = plan;
         for (int c = 0; c < plan.conductors().size(); c++) {
-            duties.add(new TreeMap<>());
+            largest.add(new TreeMap<>());
+            smallest.add(new TreeMap<>());
             if (!graph.supply(plan.conductors().get(c).a())) {
                 returns.add(c);
             }
@@ -28,22 +30,33 @@ final class ReturnDuties implements Faults.Listener {
         double deviceA = device < 0 ? 0 : StrictMath.abs(flow.elementA(device));
         for (int c : returns) {
             double amps = StrictMath.abs(flow.conductorA(c));
-            if (amps == 0) {
-                continue;
+            if (amps > 0) {
+                Carried now = new Carried(fault, amps, deviceA);
+                if (fault.extreme() == Extreme.SMALLEST) {
+                    smallest.get(c).merge(device, now, (old, other) -> other.amps() < old.amps() ? other : old);
+                } else {
+                    largest.get(c).merge(device, now, (old, other) -> other.amps() > old.amps() ? other : old);
+                }
             }
-            ReturnDuty old = duties.get(c).get(device);
-            boolean more = old == null || amps > old.largestA();
-            boolean less = old == null || amps < old.smallestA();
-            duties.get(c).put(device, new ReturnDuty(device, more ? fault : old.largest(), more ? amps : old.largestA(),
-                    less ? fault : old.smallest(), less ? amps : old.smallestA(), less ? deviceA : old.deviceA()));
         }
     }
 
-    /** Duties of a return, the device with the largest rating first, faults without a device before all. */
+    /**
+     * Duties of a return, the device with the largest rating first, faults without a device before all. Only devices whose
+     * faults it carries with batteries alone: with charging sources at work it may carry what these give to the batteries.
+     */
     List<ReturnDuty> of(int conductor) {
-        List<ReturnDuty> found = new ArrayList<>(duties.get(conductor).values());
+        List<ReturnDuty> found = new ArrayList<>();
+        smallest.get(conductor).forEach((device, least) -> {
+            Carried most = largest.get(conductor).getOrDefault(device, least);
+            most = most.amps() < least.amps() ? least : most;
+            found.add(new ReturnDuty(device, most.fault(), most.amps(), least.fault(), least.amps(), least.deviceA()));
+        });
         found.sort((x, y) -> Double.compare(rating(y.protector()), rating(x.protector())));
         return found;
+    }
+
+    private record Carried(Fault fault, double amps, double deviceA) {
     }
 
     private double rating(int protector) {
