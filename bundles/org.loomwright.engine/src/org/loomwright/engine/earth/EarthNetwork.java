@@ -83,6 +83,25 @@ final class EarthNetwork {
         return StrictMath.max(FlowOptions.standard().smallestOhm(), ohm);
     }
 
+    /** Nodes that something that passes joins with one, itself included. */
+    boolean[] reach(int from) {
+        boolean[] seen = new boolean[nodes()];
+        Deque<Integer> open = new ArrayDeque<>();
+        seen[from] = true;
+        open.add(from);
+        while (!open.isEmpty()) {
+            int node = open.remove();
+            for (int item : index.itemsAt(node)) {
+                int other = passes(item) ? other(item, node) : node;
+                if (!seen[other]) {
+                    seen[other] = true;
+                    open.add(other);
+                }
+            }
+        }
+        return seen;
+    }
+
     /** Items of the way of fewest steps between two nodes, in order, through what passes; null where there is none. */
     int[] way(int from, int to) {
         int[] by = new int[nodes()];

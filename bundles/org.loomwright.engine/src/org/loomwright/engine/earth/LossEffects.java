@@ -71,17 +71,30 @@ final class LossEffects {
         return StrictMath.abs(solved.running().itemA(solved.running().at().bondItem()[bond]));
     }
 
-    /** What the bonds carried whose ends no way joins any more. */
+    /** The largest current that the bonds together took out of a part that nothing joins with their other ends now, A. */
     private double strandedA(SolvedCase solved, EarthNetwork after, List<Integer> bonds) {
         double stranded = 0;
         int[] nodes = after.solved().at().terminalNode();
         for (int bond : bonds) {
             Plan.Bond lost = plan.bonds().get(bond);
-            if (after.way(nodes[lost.a()], nodes[lost.b()]) == null) {
-                stranded = StrictMath.max(stranded, amps(solved, bond));
+            boolean[] part = after.reach(nodes[lost.a()]);
+            if (!part[nodes[lost.b()]]) {
+                stranded = StrictMath.max(stranded, StrictMath.max(crossing(solved, nodes, part, bonds),
+                        crossing(solved, nodes, after.reach(nodes[lost.b()]), bonds)));
             }
         }
         return stranded;
+    }
+
+    /** What the bonds together took out of a part before, A. */
+    private double crossing(SolvedCase solved, int[] nodes, boolean[] part, List<Integer> bonds) {
+        double sum = 0;
+        for (int bond : bonds) {
+            Plan.Bond lost = plan.bonds().get(bond);
+            double amps = solved.running().itemA(solved.running().at().bondItem()[bond]);
+            sum += (part[nodes[lost.a()]] ? amps : 0) - (part[nodes[lost.b()]] ? amps : 0);
+        }
+        return StrictMath.abs(sum);
     }
 
     private LossRank rank(List<HotPart> hot, double strandedA, boolean stops) {
