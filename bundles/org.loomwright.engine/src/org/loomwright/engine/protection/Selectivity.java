@@ -20,6 +20,8 @@ import java.util.TreeSet;
 public record Selectivity(int upstream, int downstream, Kind kind, double limitA, double largestA, double share,
         double upstreamS, double downstreamS) {
 
+    private static final double ALL = 0.99;
+
     /** How far it goes. */
     public enum Kind {
         /** Up to the largest fault. */
@@ -30,6 +32,11 @@ public record Selectivity(int upstream, int downstream, Kind kind, double limitA
         NONE,
         /** A curve is not stated. */
         UNKNOWN
+    }
+
+    /** Whether all that the downstream device takes comes through the one upstream; else something feeds it besides. */
+    public boolean alone() {
+        return share >= ALL;
     }
 
     /** Compares two devices with curves in one weather. */
