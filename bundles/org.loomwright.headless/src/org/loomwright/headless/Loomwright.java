@@ -9,6 +9,7 @@ import org.loomwright.headless.check.CheckCommand;
 import org.loomwright.headless.earth.EarthCommand;
 import org.loomwright.headless.list.BomCommand;
 import org.loomwright.headless.list.CablesCommand;
+import org.loomwright.headless.protection.CurvesCommand;
 import org.loomwright.headless.protection.ProtectionCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -52,6 +53,7 @@ public final class Loomwright implements Runnable {
         CommandLine line = new CommandLine(new Loomwright());
         line.addSubcommand(new CheckCommand(console, interrupt));
         line.addSubcommand(new ProtectionCommand(console, interrupt));
+        line.addSubcommand(new CurvesCommand(console, interrupt));
         line.addSubcommand(new EarthCommand(console, interrupt));
         line.addSubcommand(new BomCommand(console));
         line.addSubcommand(new CablesCommand(console));

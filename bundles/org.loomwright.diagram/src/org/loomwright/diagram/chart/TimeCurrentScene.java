@@ -61,7 +61,8 @@ public final class TimeCurrentScene {
 
     private static LogAxis ampsAxis(TimeCurrentChart chart) {
         double[] all = DoubleStream.concat(
-                chart.bands().stream().flatMap(band -> band.fastest().stream()).mapToDouble(At::amps),
+                chart.bands().stream().flatMap(band -> band.fastest().stream())
+                        .filter(at -> at.seconds() >= SHORTEST_S).mapToDouble(At::amps),
                 DoubleStream.concat(chart.faults().stream().mapToDouble(TimeCurrentChart.Current::amps), DoubleStream.concat(
                         chart.loads().stream().mapToDouble(TimeCurrentChart.Current::amps),
                         chart.inrushes().stream().mapToDouble(TimeCurrentChart.Spot::amps))))
@@ -127,6 +128,10 @@ public final class TimeCurrentScene {
             Band band = chart.bands().get(i);
             List<Point> outline = new ArrayList<>(curve(band.fastest()));
             List<Point> back = curve(band.slowest());
+            if (!outline.isEmpty() && !back.isEmpty() && outline.get(outline.size() - 1).x() < RIGHT
+                    && back.get(back.size() - 1).x() >= RIGHT) {
+                outline.add(new Point(RIGHT, BOTTOM));
+            }
             for (int k = back.size() - 1; k >= 0; k--) {
                 outline.add(back.get(k));
             }

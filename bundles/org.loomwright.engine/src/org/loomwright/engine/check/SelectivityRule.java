@@ -18,8 +18,6 @@ import org.loomwright.engine.result.Severity;
  */
 final class SelectivityRule implements Rule {
 
-    private static final double WHOLE = 0.99;
-
     @Override
     public String slug() {
         return "selectivity";
@@ -42,7 +40,7 @@ final class SelectivityRule implements Rule {
         for (DeviceProtection row : context.protection().devices()) {
             for (Selectivity pair : row.selectivity()) {
                 boolean maker = inherited.device(pair.downstream()) && existing(context, pair.upstream());
-                if (!maker && pair.share() >= WHOLE && (pair.kind() == Kind.NONE || pair.kind() == Kind.UP_TO)) {
+                if (!maker && pair.alone() && (pair.kind() == Kind.NONE || pair.kind() == Kind.UP_TO)) {
                     findings.add(finding(context, pair));
                 }
             }
