@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.emf.common.util.Monitor;
 import org.loomwright.engine.assembly.AssemblyProblem;
@@ -33,13 +32,8 @@ public final class Check {
      * @throws org.loomwright.engine.assembly.Practice.MissingLimitException when the practice lacks a limit
      */
     public static StudyResult run(Plan plan, List<AssemblyProblem> problems, CheckOptions options, Monitor monitor) {
-        List<SolvedCase> solved = new ArrayList<>();
-        for (Plan.Case state : plan.cases()) {
-            if (options.wants(state.name())) {
-                solved.add(CaseSolver.solve(plan, state, monitor));
-                monitor.worked(1);
-            }
-        }
+        List<Plan.Case> wanted = plan.cases().stream().filter(state -> options.wants(state.name())).toList();
+        List<SolvedCase> solved = CaseSolver.solveAll(plan, wanted, monitor);
         return over(new CheckContext(plan, solved, NetFinder.find(plan), problems, new SharedStudies(monitor)), options,
                 monitor);
     }
