@@ -16,7 +16,8 @@ import org.loomwright.engine.assembly.Plan;
  */
 class FaultNgspiceTest {
     private static final double WITHIN = 1e-6;
-    private static final int VEHICLES = 40;
+    private static final int PER_DECK = 12;
+    private static final int VEHICLES = 20;
 
     @Test
     void randomVehiclesAgreeWithAllBondsAndWithEachLost() {
@@ -37,14 +38,14 @@ class FaultNgspiceTest {
                 }
             }
         }
-        assertTrue(faults.size() > 500, "faults " + faults.size());
+        assertTrue(faults.size() > 250, "faults " + faults.size());
         compare(faults);
     }
 
     static void compare(List<SpiceFault> faults) {
         int limited = 0;
-        for (int from = 0; from < faults.size(); from += 40) {
-            List<SpiceFault> batch = faults.subList(from, Math.min(faults.size(), from + 40));
+        for (int from = 0; from < faults.size(); from += PER_DECK) {
+            List<SpiceFault> batch = faults.subList(from, Math.min(faults.size(), from + PER_DECK));
             Map<String, Double> simulated = SpiceFault.run(batch);
             for (int k = 0; k < batch.size(); k++) {
                 SpiceFault fault = batch.get(k);

@@ -42,7 +42,7 @@ class FleetFaultsTest {
                         : FaultNetwork.apart(plan, extreme);
                 List<int[]> pairs = pairs(plan, graph, points, network);
                 assertTrue(pairs.size() > 20, "faults of " + plan.vehicle());
-                for (int k = 0; k < pairs.size(); k += 9) {
+                for (int k = 0; k < pairs.size(); k += 11) {
                     faults.add(new SpiceFault(network, pairs.get(k)));
                 }
                 for (int bond = 0; bond < plan.bonds().size(); bond++) {

@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.protection;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.loomwright.engine.flow.SpiceRun;
 
 /**
  * One fault as a circuit for ngspice. The fault and each bond carry a source of 0 V, whose current is printed. A source that only
@@ -68,7 +64,7 @@ final class SpiceFault {
         }
         deck.append(".options reltol=1e-12 abstol=1e-12 vntol=1e-13 gmin=1e-15 itl1=3000\n.control\nset numdgt=15\nop\n")
                 .append(wanted).append("quit\n.endc\n.end\n");
-        String out = ngspice(deck.toString());
+        String out = SpiceRun.of(deck.toString());
         Map<String, Double> found = new HashMap<>();
         Matcher matcher = VALUE.matcher(out);
         while (matcher.find()) {
@@ -164,32 +160,6 @@ final class SpiceFault {
     /** The node that the current goes to is the circuit's ground. */
     private String node(int k, int node) {
         return node == pair[1] ? "0" : "n" + k + "y" + node;
-    }
-
-    private static String ngspice(String deck) {
-        try {
-            Path file = Files.createTempFile("faults", ".cir");
-            Path out = Files.createTempFile("faults", ".out");
-            try {
-                Files.writeString(file, deck, StandardCharsets.US_ASCII);
-                Process process = new ProcessBuilder("ngspice", "-b", file.toString()).redirectErrorStream(true)
-                        .redirectOutput(out.toFile()).start();
-                if (!process.waitFor(120, TimeUnit.SECONDS)) {
-                    process.destroyForcibly();
-                    throw new AssertionError("ngspice did not end within two minutes");
-                }
-                return Files.readString(out, StandardCharsets.ISO_8859_1);
-            } finally {
-                Files.deleteIfExists(file);
-                Files.deleteIfExists(out);
-            }
-        } catch (IOException e) {
-            throw new AssertionError("This test compares with ngspice, which could not be started (" + e.getMessage()
-                    + "). Install it: apt-get install ngspice", e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new AssertionError("interrupted while ngspice ran", e);
-        }
     }
 
     @Override
