@@ -11,7 +11,8 @@ public final class RuleCatalogue {
             "no-operating-point", "state-cycling", "charge-path-drop", "relay-pull-in", "conductor-hot", "ambient-class",
             "section-min", "parallel-share", "first-device-distance", "device-rating", "overload-band", "short-withstand",
             "fault-clears", "breaking-capacity", "device-loading", "inrush-margin", "selectivity", "both-ends",
-            "return-protected", "case-earth", "device-in-return", "way-limit", "contact-duty", "terminal-fit", "pin-load", "wrong-net", "half-tap", "no-supply", "isolator-effect",
+            "return-protected", "case-earth", "device-in-return", "way-limit", "contact-duty",
+            "terminal-fit", "pin-load", "wrong-net", "half-tap", "no-supply", "isolator-effect",
             "return-policy", "body-unbonded", "bond-loading", "shunt-bypass", "battery-mix", "battery-limit", "link-current",
             "cutout-sense", "zone-fit");
 
