@@ -50,7 +50,8 @@ final class BenchVehicle {
     private String written() {
         line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
         line("<vehicle:Vehicle xmi:version=\"2.0\" xmlns:xmi=\"http://www.omg.org/XMI\" "
-                + "xmlns:vehicle=\"http://loomwright.org/vehicle/1\" name=\"bench\" format=\"1.0\" libraries=\"parts/base.parts#/\">");
+                + "xmlns:vehicle=\"http://loomwright.org/vehicle/1\" name=\"bench\" format=\"1.0\" "
+                + "libraries=\"parts/base.parts#/\">");
         line("<domains name=\"main\" nominalV=\"12\" source=\"G1.30\"/>");
         line("<zones name=\"inside\" ambientMinC=\"-10\" ambientMaxC=\"45\"/>");
         line("<places name=\"front\" xMm=\"4000\" yMm=\"300\" zMm=\"800\" zone=\"inside\"/>");

@@ -5,8 +5,15 @@ import java.util.concurrent.TimeUnit;
 import org.eclipse.emf.common.util.BasicMonitor;
 import org.loomwright.engine.assembly.Assembly;
 import org.loomwright.engine.assembly.AssemblyResult;
+import org.loomwright.engine.cases.CaseSolver;
 import org.loomwright.engine.check.Check;
+import org.loomwright.engine.check.CheckContext;
 import org.loomwright.engine.check.CheckOptions;
+import org.loomwright.engine.earth.EarthStudy;
+import org.loomwright.engine.earth.EarthTable;
+import org.loomwright.engine.nets.NetFinder;
+import org.loomwright.engine.protection.ProtectionStudy;
+import org.loomwright.engine.protection.ProtectionTable;
 import org.loomwright.engine.result.StudyResult;
 import org.loomwright.model.vehicle.Vehicle;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -21,7 +28,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Assembly of a vehicle, and its full check: all states solved, all rules, verdicts; the file is read before. */
+/**
+ * Assembly of a vehicle, its full check (all states solved, all rules, verdicts), and the studies of faults and lost bonds; the
+ * file is read before.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -34,6 +44,7 @@ public class CheckBenchmark {
 
     private Vehicle vehicle;
     private AssemblyResult assembled;
+    private CheckContext solved;
 
     @Setup
     public void open() {
@@ -42,6 +53,8 @@ public class CheckBenchmark {
         if (!assembled.problems().isEmpty()) {
             throw new IllegalStateException(assembled.problems().toString());
         }
+        solved = new CheckContext(assembled.plan(), CaseSolver.solveAll(assembled.plan(), new BasicMonitor()),
+                NetFinder.find(assembled.plan()), assembled.problems());
     }
 
     @Benchmark
@@ -52,5 +65,12 @@ public class CheckBenchmark {
     @Benchmark
     public StudyResult fullCheck() {
         return Check.run(assembled.plan(), assembled.problems(), CheckOptions.all(), new BasicMonitor());
+    }
+
+    /** All faults of all conductors with their clearing, then all losses of bonds; the cases are solved before. */
+    @Benchmark
+    public EarthTable faultsAndLosses() {
+        ProtectionTable faults = ProtectionStudy.of(solved, new BasicMonitor());
+        return EarthStudy.of(solved, faults, new BasicMonitor());
     }
 }
