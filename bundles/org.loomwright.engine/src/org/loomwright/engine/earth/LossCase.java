@@ -16,7 +16,8 @@ import org.loomwright.engine.flow.OperatingPoint;
  * @param path      where the current goes instead, from one end of the first strap to the other; empty when it stops
  * @param detours   all that carry more than before, the largest rise first
  * @param hot       of these, what carries more than it bears
- * @param bodies    bodies whose potential moves, those left without any first, then the largest move
+ * @param bodies    bodies whose potential moves, those left without any first, then the largest move; empty when there is no
+ *                  operating point after the loss
  * @param loads     loads that are no longer supplied as they were, in the plan's order
  * @param sources   charging sources that no longer deliver, elements of the plan
  * @param rank      what it comes to
@@ -83,7 +84,10 @@ public record LossCase(String caseName, boolean cranking, OperatingPoint.Status 
         }
     }
 
-    /** A load (element) that no longer gets what it got, V at its terminals; after is NaN when nothing feeds it any more. */
+    /**
+     * A load (element) that no longer gets what it got, V at its terminals; after is NaN when nothing feeds it any more, and when
+     * the case has no operating point after the loss.
+     */
     public record LostLoad(int demand, double beforeV, double afterV) {
     }
 }

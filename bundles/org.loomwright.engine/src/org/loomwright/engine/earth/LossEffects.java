@@ -51,7 +51,7 @@ final class LossEffects {
         double weight = rank == LossRank.BURNS || rank == LossRank.OVERLOADS ? hot.get(0).times()
                 : rank == LossRank.STRANDS ? strandedA : carriedA;
         return new LossCase(solved.state().name(), BodyLevels.cranking(solved.state()), status, carriedA, strandedA, path,
-                detours, hot, shifts(before, after), loads, sources, rank, weight);
+                detours, hot, settled ? shifts(before, after) : List.of(), loads, sources, rank, weight);
     }
 
     /** What the largest of some bonds carries in a case, A. */

@@ -21,12 +21,13 @@ final class LossFunctions {
 
     /**
      * Loads that are on and were supplied, and now get less than their part bears, or, where it states nothing, lose more than
-     * the share of voltage that the practice permits as drop.
+     * the share of voltage that the practice permits as drop. Without an operating point after the loss the voltage is not known.
      */
     List<LostLoad> loads(SolvedCase solved, EarthNetwork after) {
         SolvedCase.Solved before = solved.running();
         List<LostLoad> lost = new ArrayList<>();
         boolean[] trouble = troubled(after);
+        boolean settled = after.solved().point().status() == OperatingPoint.Status.SOLVED;
         for (int e = 0; e < plan.elements().size(); e++) {
             if (plan.elements().get(e) instanceof Plan.Demand load && before.at().elementItem()[e] >= 0) {
                 double had = before.voltage(load.a(), load.b());
@@ -34,7 +35,7 @@ final class LossFunctions {
                 boolean supplied = before.point().on()[before.at().elementItem()[e]] && had > 0 && !(had < load.minV());
                 double least = Double.isNaN(load.minV()) ? had * (1 - plan.practice().value(DROP)) : load.minV();
                 if (supplied && (!(has >= least) || trouble[e])) {
-                    lost.add(new LostLoad(e, had, has));
+                    lost.add(new LostLoad(e, had, settled ? has : Double.NaN));
                 }
             }
         }

@@ -47,7 +47,9 @@ final class LossWords {
 
     /** Where the current goes, one sentence. */
     String way(LossCase at) {
-        if (at.strandedA() > 0) {
+        if (at.status() != OperatingPoint.Status.SOLVED && at.strandedA() == 0) {
+            return "Without it the case has no operating point.";
+        } else if (at.strandedA() > 0) {
             return "No declared way is left between its ends for " + amps(at.strandedA()) + ".";
         } else if (at.path().isEmpty()) {
             return "No other way takes up a hundredth of " + amps(at.carriedA()) + "; the current stops.";

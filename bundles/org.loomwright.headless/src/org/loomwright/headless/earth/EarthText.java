@@ -9,6 +9,7 @@ import org.loomwright.engine.earth.EarthTable;
 import org.loomwright.engine.earth.LossCase;
 import org.loomwright.engine.earth.LossRank;
 import org.loomwright.engine.earth.LossRow;
+import org.loomwright.engine.flow.OperatingPoint;
 import org.loomwright.engine.result.Designations;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.Mend;
@@ -143,6 +144,9 @@ final class EarthText {
         out.println("    " + number + "  " + style.strong(straps) + "  " + word(row.rank()) + (worst == null ? ""
                 : style.faint("  case " + worst.caseName() + ", carried " + Quantity.of(worst.carriedA(), "A"))));
         WrappedText.write(out, "       ", "", row.symptom());
+        if (worst != null && worst.status() != OperatingPoint.Status.SOLVED) {
+            WrappedText.write(out, "       ", "state      ", "no operating point is left; voltages after the loss are not known");
+        }
         if (worst != null) {
             hot(earth, worst, shown);
             stopped(earth, worst);

@@ -82,17 +82,29 @@ public final class JsonFigures {
         json.writeStringField("text", mend.text());
         json.writeArrayFieldStart("changes");
         for (Mend.Change change : mend.changes()) {
-            if (change instanceof Mend.AddBond bond) {
-                json.writeStartObject();
+            json.writeStartObject();
+            if (change instanceof Mend.UseSection use) {
+                json.writeStringField("change", "use-section");
+                json.writeStringField("cable", use.cable());
+                json.writeNumberField("sectionMm2", use.sectionMm2());
+            } else if (change instanceof Mend.FitProtector fit) {
+                json.writeStringField("change", "fit-protector");
+                json.writeStringField("way", fit.way());
+                json.writeStringField("protector", fit.protectorPart());
+            } else if (change instanceof Mend.AddBond bond) {
                 json.writeStringField("change", "add-bond");
                 json.writeStringField("bodyA", bond.bodyA());
                 json.writeStringField("bodyB", bond.bodyB());
                 json.writeNumberField("sectionMm2", bond.sectionMm2());
                 json.writeNumberField("lengthMm", bond.lengthMm());
-                json.writeEndObject();
-            } else {
-                throw new IllegalStateException("the earth study proposes straps only, not " + change);
+            } else if (change instanceof Mend.SetValue set) {
+                json.writeStringField("change", "set-value");
+                json.writeStringField("device", set.device());
+                json.writeStringField("element", set.element());
+                json.writeStringField("quantity", set.quantity());
+                json.writeNumberField("value", set.value());
             }
+            json.writeEndObject();
         }
         json.writeEndArray();
         json.writeEndObject();
