@@ -2,7 +2,9 @@
 package org.loomwright.engine.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.loomwright.engine.assembly.Plan;
 
 /**
@@ -24,6 +26,7 @@ public final class PlanGraph {
             Plan.Conductor core = plan.conductors().get(c);
             join(core.a(), core.b(), c, true, false, false);
         }
+        joinBars(plan);
         for (int e = 0; e < plan.elements().size(); e++) {
             Plan.Element element = plan.elements().get(e);
             if (element instanceof Plan.Joint j) {
@@ -52,7 +55,7 @@ public final class PlanGraph {
      * A way from one terminal to another.
      *
      * @param to        terminal reached
-     * @param index     index of the conductor or element in the plan
+     * @param index     index of the conductor or element in the plan; -1 along a bar
      * @param conductor index is a conductor, not an element
      * @param protector the element is a protective device
      * @param against   the element is a diode that blocks in this direction
@@ -103,6 +106,20 @@ public final class PlanGraph {
         return element instanceof Plan.Demand demand ? demand.a()
                 : element instanceof Plan.Coil coil ? coil.a()
                 : element instanceof Plan.Converter converter ? converter.inA() : -1;
+    }
+
+    /** Terminals of one bar are one piece of metal. */
+    private void joinBars(Plan plan) {
+        Map<String, Integer> first = new HashMap<>();
+        for (int t = 0; t < plan.terminals().size(); t++) {
+            Plan.Terminal terminal = plan.terminals().get(t);
+            if (terminal.bar() != null) {
+                Integer before = first.putIfAbsent(terminal.device() + " " + terminal.bar(), t);
+                if (before != null) {
+                    join(before, t, -1, false, false, false);
+                }
+            }
+        }
     }
 
     private void join(int a, int b, int index, boolean conductor, boolean protector, boolean diode) {

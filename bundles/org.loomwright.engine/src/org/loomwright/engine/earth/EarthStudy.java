@@ -20,6 +20,8 @@ import org.loomwright.engine.result.StudyResult;
 public final class EarthStudy {
     /** Name of the study. */
     public static final String STUDY = "earth";
+    /** Slug of the rule on lost bonds. */
+    public static final String BOND_LOSS = LossFindings.RULE;
 
     private EarthStudy() {
     }

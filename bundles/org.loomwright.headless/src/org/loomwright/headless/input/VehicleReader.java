@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import org.loomwright.engine.check.RuleCatalogue;
+import org.loomwright.engine.earth.EarthStudy;
 import org.loomwright.model.files.ElementPath;
 import org.loomwright.model.files.Location;
 import org.loomwright.model.files.Locations;
@@ -35,7 +36,7 @@ import org.loomwright.model.vehicle.Vehicle;
 public final class VehicleReader {
     private final VehicleFiles files = new VehicleFiles();
     private final PracticeRules practiceRules =
-            new PracticeRules(files.commonPractice(), Set.copyOf(RuleCatalogue.standard().slugs()));
+            new PracticeRules(files.commonPractice(), knownRules());
     private final Map<EObject, List<ReadFault>> sharedFaults = new HashMap<>();
     private final Set<ReadFault> told = new HashSet<>();
 
@@ -50,6 +51,13 @@ public final class VehicleReader {
         public Read {
             faults = List.copyOf(faults);
         }
+    }
+
+    /** Rules of the check, and those that a study of its own brings. */
+    private static Set<String> knownRules() {
+        Set<String> known = new HashSet<>(RuleCatalogue.standard().slugs());
+        known.add(EarthStudy.BOND_LOSS);
+        return known;
     }
 
     /** Opens a vehicle file. */
