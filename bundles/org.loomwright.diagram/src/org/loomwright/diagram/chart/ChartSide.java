@@ -13,7 +13,7 @@ import org.loomwright.diagram.scene.Stroke;
 
 /** The column beside a chart: what the lines are, then what holds. */
 final class ChartSide {
-    private static final double ROW = 30;
+    private static final double ROW = 26;
     private static final double KEY = 44;
     private final SceneBuilder scene;
     private final Type type;
@@ -88,7 +88,7 @@ final class ChartSide {
             y += 16;
             scene.text(left + 34, y, line, 12, false, Mark.Anchor.START, Role.INK2);
         }
-        y += 24;
+        y += 22;
     }
 
     private List<String> wrapped(String text, double widthPx) {

@@ -85,26 +85,12 @@ final class ChartVerdicts {
             }
         }
         if (!inrushes.isEmpty() && !bands.isEmpty()) {
-            boolean meets = inrushes.stream().anyMatch(spot -> spot.seconds() >= fastestS(bands.get(0), spot.amps()));
+            boolean meets = inrushes.stream().anyMatch(spot -> spot.seconds() >= bands.get(0).fastestS(spot.amps()));
             boolean found = found("inrush-margin");
             verdicts.add(new TimeCurrentChart.Verdict("Inrush", meets ? "reaches the fastest curve"
-                    : found ? "too near to the fastest curve, with what else flows" : "clear of the fastest curve",
+                    : found ? "too near to the fastest curve, with what else flows" : "clear of the fastest curve" + (inrushes.size() > 1 ? ", all " + inrushes.size() + " loads" : ""),
                     !meets && !found));
         }
-    }
-
-    /** Time of the fastest curve at a current, on straight lines in logarithms between its points. */
-    private static double fastestS(TimeCurrentChart.Band band, double amps) {
-        List<TimeCurrentChart.At> points = band.fastest();
-        for (int i = 0; i + 1 < points.size(); i++) {
-            TimeCurrentChart.At from = points.get(i);
-            TimeCurrentChart.At to = points.get(i + 1);
-            if (amps >= from.amps() && amps < to.amps()) {
-                double share = StrictMath.log(amps / from.amps()) / StrictMath.log(to.amps() / from.amps());
-                return from.seconds() * StrictMath.pow(to.seconds() / from.seconds(), share);
-            }
-        }
-        return amps < points.get(0).amps() ? Double.POSITIVE_INFINITY : 0;
     }
 
     private boolean found(String rule) {

@@ -2,6 +2,7 @@
 package org.loomwright.diagram.chart;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.loomwright.diagram.chart.TimeCurrentChart.At;
@@ -34,6 +35,7 @@ public final class ProtectionChart {
     private static final int DAMAGE_POINTS = 240;
     private static final double DAMAGE_TIMES = 3000;
     private static final double TAIL_TIMES = 1000;
+    private static final int DRAWN = 2;
     private static final double SHORTEST_S = 1e-4;
 
     private final CheckContext context;
@@ -57,7 +59,7 @@ public final class ProtectionChart {
      */
     public static TimeCurrentChart of(CheckContext context, ChartSubject subject, List<Finding> findings) {
         ProtectionChart chart = new ProtectionChart(context, subject);
-        return new TimeCurrentChart(chart.title(), chart.subtitle(), chart.bands(), chart.limits(), chart.inrushes(),
+        return new TimeCurrentChart(chart.title(), chart.subtitle(), chart.bands(), chart.limits(), chart.nearest(),
                 chart.faults(), chart.loads(), new ChartVerdicts(context, chart.row, chart.device, findings,
                         chart.bands(), chart.inrushes()).all(), chart.footer());
     }
@@ -158,6 +160,16 @@ public final class ProtectionChart {
             smallest = smallest == null || here.correctedA() < smallest.correctedA() ? here : smallest;
         }
         return smallest == null ? null : Ratings.thermal(plan, row.conductor(), smallest);
+    }
+
+    /** The inrush points nearest to the fastest curve; more would hide it. */
+    private List<Spot> nearest() {
+        List<Band> bands = bands();
+        List<Spot> spots = new ArrayList<>(inrushes());
+        if (!bands.isEmpty()) {
+            spots.sort(Comparator.comparingDouble(spot -> bands.get(0).fastestS(spot.amps()) / spot.seconds()));
+        }
+        return spots.subList(0, StrictMath.min(DRAWN, spots.size()));
     }
 
     private List<Spot> inrushes() {

@@ -38,6 +38,19 @@ public record TimeCurrentChart(String title, String subtitle, List<Band> bands, 
             fastest = List.copyOf(fastest);
             slowest = List.copyOf(slowest);
         }
+
+        /** Time of the fastest curve at a current, on straight lines in logarithms between its points; infinite below them. */
+        public double fastestS(double amps) {
+            for (int i = 0; i + 1 < fastest.size(); i++) {
+                At from = fastest.get(i);
+                At to = fastest.get(i + 1);
+                if (amps >= from.amps() && amps < to.amps()) {
+                    double share = StrictMath.log(amps / from.amps()) / StrictMath.log(to.amps() / from.amps());
+                    return from.seconds() * StrictMath.pow(to.seconds() / from.seconds(), share);
+                }
+            }
+            return fastest.isEmpty() || amps < fastest.get(0).amps() ? Double.POSITIVE_INFINITY : 0;
+        }
     }
 
     /** The longest time a conductor bears a current; points by rising current. */
