@@ -76,7 +76,8 @@ final class ChartSide {
 
     private void verdict(TimeCurrentChart.Verdict verdict) {
         if (verdict.holds()) {
-            scene.line(Stroke.solid(Role.OK, 2.5), new Point(left + 3, y - 5), new Point(left + 8, y), new Point(left + 17, y - 10));
+            scene.line(Stroke.solid(Role.OK, 2.5), new Point(left + 3, y - 5), new Point(left + 8, y),
+                    new Point(left + 17, y - 10));
         } else {
             scene.area(Fill.solid(Role.ERROR), Stroke.solid(Role.INK, 1), List.of(new Point(left + 10, y - 15),
                     new Point(left + 20, y - 5), new Point(left + 10, y + 5), new Point(left, y - 5)));

@@ -51,10 +51,7 @@ final class ChartVerdicts {
         add("Overload", row.conditions().overload(), "I2 " + ChartWords.amps(figures.i2A()) + ", permitted "
                 + ChartWords.amps(figures.overloadFactor() * figures.izA()));
         if (heat != null) {
-            add("Short circuit", row.conditions().shortTime(), heat.startC() >= heat.limitC() ? "begins at "
-                    + ChartWords.celsius(heat.startC()) + ", bears " + ChartWords.celsius(heat.limitC()) : (heat.peakC() >= FlowOptions.COPPER_MELTS_C ? "melts"
-                    : "reaches " + ChartWords.celsius(heat.peakC())) + " at " + ChartWords.amps(heat.worstA()) + ", bears "
-                    + ChartWords.celsius(heat.limitC()));
+            add("Short circuit", row.conditions().shortTime(), heat(heat) + ", bears " + ChartWords.celsius(heat.limitC()));
         }
         Fault small = row.smallestFar();
         double limitS = context.practice().value("fault-clears.time");
@@ -63,6 +60,14 @@ final class ChartVerdicts {
             add("Clearing", row.conditions().clears(), ChartWords.amps(small.throughA()) + (Double.isInfinite(seconds)
                     ? " never" : " in " + ChartWords.seconds(seconds)) + ", permitted " + ChartWords.seconds(limitS));
         }
+    }
+
+    private static String heat(ShortTransient heat) {
+        if (heat.startC() >= heat.limitC()) {
+            return "begins at " + ChartWords.celsius(heat.startC());
+        }
+        return (heat.peakC() >= FlowOptions.COPPER_MELTS_C ? "melts" : "reaches " + ChartWords.celsius(heat.peakC())) + " at "
+                + ChartWords.amps(heat.worstA());
     }
 
     private void device() {
@@ -88,7 +93,8 @@ final class ChartVerdicts {
             boolean meets = inrushes.stream().anyMatch(spot -> spot.seconds() >= bands.get(0).fastestS(spot.amps()));
             boolean found = found("inrush-margin");
             verdicts.add(new TimeCurrentChart.Verdict("Inrush", meets ? "reaches the fastest curve"
-                    : found ? "too near to the fastest curve, with what else flows" : "clear of the fastest curve" + (inrushes.size() > 1 ? ", all " + inrushes.size() + " loads" : ""),
+                    : found ? "too near to the fastest curve, with what else flows" : "clear of the fastest curve"
+                            + (inrushes.size() > 1 ? ", all " + inrushes.size() + " loads" : ""),
                     !meets && !found));
         }
     }

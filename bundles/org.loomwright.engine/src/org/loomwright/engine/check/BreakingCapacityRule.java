@@ -67,7 +67,8 @@ final class BreakingCapacityRule implements Rule {
         String name = context.names().shown(context.names().element(row.protector()));
         FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().element(row.protector()),
                 "A short circuit at " + context.names().shown(context.plan().terminals().get(row.loadTerminal()).id())
-                        + " gives " + Quantity.of(row.breakingA(), "A") + ", the " + Quantity.of(device.ratingA(), "A") + " " + device.kind() + " " + name
+                        + " gives " + Quantity.of(row.breakingA(), "A") + ", the "
+                        + Quantity.of(device.ratingA(), "A") + " " + device.kind() + " " + name
                         + " breaks " + wanted)
                 .figures(is, wanted)
                 .because(neededA == row.breakingA() ? "No device before it breaks the whole fault."

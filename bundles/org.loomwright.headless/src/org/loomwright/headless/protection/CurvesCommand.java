@@ -29,8 +29,8 @@ import picocli.CommandLine.Parameters;
 
 /** {@code loomwright curves}: draws the time-current chart of a protective device, a conductor or a load's feed. */
 @Command(name = "curves", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Draws time over current of a fuse or breaker, the device upstream, how long the conductor bears it, inrush, "
-                + "fault currents and verdicts.",
+        description = "Draws time over current of a fuse or breaker, the device upstream, how long the conductor bears it, "
+                + "inrush, fault currents and verdicts.",
         footer = {"", "Without --arrangement the adopted arrangement is drawn."})
 public final class CurvesCommand implements Callable<Integer> {
     private static final double LARGEST_SCALE = 10;
@@ -133,8 +133,8 @@ public final class CurvesCommand implements Callable<Integer> {
         }
         List<ChartSubject> found = ChartSubject.of(studied.context(), id);
         if (found.isEmpty()) {
-            throw new BadInputException(element + " of " + vehicle + " has no protective device and feeds nothing: expected a way, "
-                    + "a fuse, a cable or a load");
+            throw new BadInputException(element + " of " + vehicle + " has no protective device and feeds nothing: "
+                    + "expected a way, a fuse, a cable or a load");
         }
         if (found.size() > 1) {
             throw new BadInputException(element + " holds several devices; choose one of " + String.join(", ", found.stream()

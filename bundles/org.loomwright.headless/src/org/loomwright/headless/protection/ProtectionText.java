@@ -28,7 +28,8 @@ final class ProtectionText {
         ProtectionTables tables = new ProtectionTables(studied.table(), studied.context().names());
         table(tables.supplies(), "next device before each; smallest fault at its far end, largest at its near end");
         table(tables.returns(), "device with the largest rating whose faults each carries");
-        table(tables.devices(), "largest fault at its own terminals, whether it breaks it without help from the device before it");
+        table(tables.devices(),
+                "largest fault at its own terminals, whether it breaks it without help from the device before it");
         out.println();
         WrappedText.write(out, "  ", "rating    ", "In up to r Iz");
         WrappedText.write(out, "  ", "overload  ", "I2, which clears for certain, up to the practice's share of Iz");
