@@ -3,8 +3,12 @@ package org.loomwright.headless;
 
 import java.io.PrintWriter;
 import java.nio.file.NoSuchFileException;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
+import java.util.function.Supplier;
 import org.loomwright.headless.check.CheckCommand;
 import org.loomwright.headless.earth.EarthCommand;
 import org.loomwright.headless.list.BomCommand;
@@ -33,8 +37,9 @@ public final class Loomwright implements Runnable {
 
     /** Runs the command line and ends the process with its exit code. */
     public static void main(String[] args) {
+        EarlyLoading early = args.length > 1 ? EarlyLoading.begin() : null;
         Interrupt interrupt = Interrupt.ofProcess();
-        int code = run(Console.ofProcess(), interrupt, args);
+        int code = run(Console.ofProcess(), interrupt, early, args);
         interrupt.workDone();
         if (code != ExitCode.CLEAN.code()) {
             System.exit(code);
@@ -50,17 +55,25 @@ public final class Loomwright implements Runnable {
      * @return the exit code, see {@link ExitCode}
      */
     public static int run(Console console, Interrupt interrupt, String... args) {
+        return run(console, interrupt, null, args);
+    }
+
+    private static int run(Console console, Interrupt interrupt, EarlyLoading early, String... args) {
         CommandLine line = new CommandLine(new Loomwright());
-        line.addSubcommand(new CheckCommand(console, interrupt));
-        line.addSubcommand(new ProtectionCommand(console, interrupt));
-        line.addSubcommand(new CurvesCommand(console, interrupt));
-        line.addSubcommand(new EarthCommand(console, interrupt));
-        line.addSubcommand(new BomCommand(console));
-        line.addSubcommand(new CablesCommand(console));
+        Map<String, Supplier<Object>> commands = commands(console, interrupt);
+        Supplier<Object> wanted = args.length == 0 ? null : commands.get(args[0]);
+        // each command costs some milliseconds of reflection: the others are only needed for help and for mistakes
+        (wanted == null ? commands.values() : List.of(wanted)).forEach(command -> line.addSubcommand(command.get()));
         line.setOut(console.out());
         line.setErr(console.err());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(
                 console.outStyled() ? CommandLine.Help.Ansi.ON : CommandLine.Help.Ansi.OFF));
+        line.setExecutionStrategy(parsed -> {
+            if (early != null) {
+                early.await();
+            }
+            return new CommandLine.RunLast().execute(parsed);
+        });
         line.setParameterExceptionHandler((problem, rest) -> wrongUsage(problem, console.err()));
         line.setExecutionExceptionHandler((problem, command, parsed) -> failed(problem, console.err()));
         try {
@@ -74,6 +87,18 @@ public final class Loomwright implements Runnable {
         } finally {
             console.flush();
         }
+    }
+
+    /** The commands in the order of the help. */
+    private static Map<String, Supplier<Object>> commands(Console console, Interrupt interrupt) {
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("check", () -> new CheckCommand(console, interrupt));
+        commands.put("protection", () -> new ProtectionCommand(console, interrupt));
+        commands.put("curves", () -> new CurvesCommand(console, interrupt));
+        commands.put("earth", () -> new EarthCommand(console, interrupt));
+        commands.put("bom", () -> new BomCommand(console));
+        commands.put("cables", () -> new CablesCommand(console));
+        return commands;
     }
 
     /** Without a command the help is shown, and the call counts as wrong usage. */
