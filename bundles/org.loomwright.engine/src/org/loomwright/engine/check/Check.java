@@ -2,6 +2,8 @@
 package org.loomwright.engine.check;
 
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import org.eclipse.emf.common.util.Monitor;
 import org.loomwright.engine.assembly.AssemblyProblem;
 import org.loomwright.engine.assembly.Plan;
@@ -49,9 +51,15 @@ public final class Check {
     public static StudyResult over(CheckContext context, CheckOptions options, Monitor monitor) {
         List<SolvedCase> wanted = context.cases().stream().filter(solved -> options.wants(solved.state().name())).toList();
         CheckContext looked = context.withCases(wanted);
-        List<Finding> findings = new RuleRun(RuleCatalogue.standard()).findings(looked, monitor);
-        List<LoadVerdict> verdicts = new Verdicts(looked).all();
-        return new StudyResult(STUDY, context.plan().vehicle(), context.plan().arrangement(), findings, verdicts,
+        ForkJoinTask<List<LoadVerdict>> verdicts = ForkJoinPool.commonPool().submit(() -> new Verdicts(looked).all());
+        List<Finding> findings;
+        try {
+            findings = new RuleRun(RuleCatalogue.standard()).findings(looked, monitor);
+        } catch (RuntimeException problem) {
+            verdicts.cancel(true);
+            throw problem;
+        }
+        return new StudyResult(STUDY, context.plan().vehicle(), context.plan().arrangement(), findings, verdicts.join(),
                 new Explain(looked));
     }
 }

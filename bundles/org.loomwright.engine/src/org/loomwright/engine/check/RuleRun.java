@@ -2,9 +2,11 @@
 package org.loomwright.engine.check;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import org.eclipse.emf.common.util.Monitor;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.assembly.Practice;
@@ -29,18 +31,36 @@ final class RuleRun {
      * @throws IllegalStateException when a rule fails, naming the rule
      */
     List<Finding> findings(CheckContext context, Monitor monitor) {
-        List<Finding> found = new ArrayList<>();
-        for (Rule rule : catalogue.rules()) {
-            Cancelled.check(monitor);
-            if (context.practice().enabled(rule.slug())) {
-                for (Finding finding : FindingMerge.acrossCases(run(rule, context))) {
-                    found.add(accepted(severity(finding, context.practice()), context.plan()));
-                }
+        List<Rule> enabled = catalogue.rules().stream().filter(rule -> context.practice().enabled(rule.slug())).toList();
+        List<List<Finding>> byRule = new ArrayList<>(Collections.nCopies(enabled.size(), null));
+        RuntimeException[] failed = new RuntimeException[enabled.size()];
+        // a rule takes nothing from another, so the findings do not depend on which is worked on first
+        IntStream.range(0, enabled.size()).parallel().forEach(i -> {
+            try {
+                byRule.set(i, settled(enabled.get(i), context, monitor));
+            } catch (RuntimeException problem) {
+                failed[i] = problem;
             }
-            monitor.worked(1);
+        });
+        List<Finding> found = new ArrayList<>();
+        for (int i = 0; i < failed.length; i++) {
+            if (failed[i] != null) {
+                throw failed[i];
+            }
+            found.addAll(byRule.get(i));
         }
         found.sort(ORDER);
         return List.copyOf(found);
+    }
+
+    private static List<Finding> settled(Rule rule, CheckContext context, Monitor monitor) {
+        Cancelled.check(monitor);
+        List<Finding> settled = FindingMerge.acrossCases(run(rule, context)).stream()
+                .map(finding -> accepted(severity(finding, context.practice()), context.plan())).toList();
+        synchronized (monitor) {
+            monitor.worked(1);
+        }
+        return settled;
     }
 
     private static List<Finding> run(Rule rule, CheckContext context) {
