@@ -27,9 +27,13 @@ public final class CaseSolver {
     /** A case without an operating point is only shown where it breaks down; finer ratings do not change that. */
     private static final int UNSOLVED_ROUNDS = 1;
 
-    private static final FlowOptions WARM = FlowOptions.standard();
-    private static final FlowOptions COLD = new FlowOptions(false, WARM.loadScale(), WARM.floorV(), WARM.smallestOhm(),
-            WARM.highestC(), 1e-6, WARM.newtonSteps(), WARM.stateChanges(), 1e-2);
+    /** Three figures of the factor are shown; what a design network would still bear is shown nowhere. */
+    private static final double EDGE_TOLERANCE = 1e-4;
+    private static final double COARSE_EDGE_TOLERANCE = 1e-2;
+
+    private static final FlowOptions WARM = withEdge(FlowOptions.standard(), true, EDGE_TOLERANCE);
+    private static final FlowOptions COLD = withEdge(FlowOptions.standard(), false, COARSE_EDGE_TOLERANCE);
+    private static final FlowOptions DESIGN = withEdge(FlowOptions.standard(), true, COARSE_EDGE_TOLERANCE);
 
     private final Plan plan;
     private final GroupCount groups;
@@ -90,7 +94,7 @@ public final class CaseSolver {
             int last = running.point().status() == OperatingPoint.Status.SOLVED ? MOST_ROUNDS : UNSOLVED_ROUNDS;
             boolean sameRatings = next.equals(ratings);
             if (round == last || sameRatings && cycles.settled(running, nextC, ratings)) {
-                SolvedCase.Solved design = solved(state, NetworkOptions.design(running.at(), running.point()), WARM, monitor);
+                SolvedCase.Solved design = solved(state, NetworkOptions.design(running.at(), running.point()), DESIGN, monitor);
                 return new SolvedCase(plan, state, running, base, design, ratings);
             }
             if (!sameRatings) {
@@ -126,5 +130,10 @@ public final class CaseSolver {
             amps[i] = StrictMath.max(StrictMath.abs(running.conductorA(i)), StrictMath.abs(base.conductorA(i)));
         }
         return amps;
+    }
+
+    private static FlowOptions withEdge(FlowOptions as, boolean feedback, double scaleTolerance) {
+        return new FlowOptions(feedback, as.loadScale(), as.floorV(), as.smallestOhm(), as.highestC(),
+                feedback ? as.relativeTolerance() : 1e-6, as.newtonSteps(), as.stateChanges(), scaleTolerance);
     }
 }
