@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.loomwright.diagram.scene.Bounds;
+import org.loomwright.diagram.scene.Point;
+import org.loomwright.diagram.scene.TextMeasure;
+
+/**
+ * Where everything of a plan is drawn.
+ *
+ * @param sheet  the sheet
+ * @param to     from mm to px
+ * @param ductPx width of a duct
+ * @param places points of the places
+ * @param runs   lines of the runs
+ * @param lanes  cables in the runs
+ * @param seats  seats of the devices
+ * @param room   ground taken so far, for the labels
+ */
+record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> places, List<List<Point>> runs, Lanes lanes,
+        List<Seat> seats, Room room) {
+    /** Width of a duct, px. */
+    static final double DUCT_PX = 24;
+    private static final double CLEAR_PX = 2;
+    private static final double PLACE_PX = 6;
+
+    /** Lays a plan out on the smallest sheet on which every device finds ground. */
+    static PlanLayout of(PlanContent content, double footPx, TextMeasure type) {
+        PlanLayout last = null;
+        for (PlanSheet sheet : PlanSheet.sizes(footPx)) {
+            last = on(sheet, content, type);
+            if (last.seats().stream().noneMatch(seat -> seat == null)) {
+                return last;
+            }
+        }
+        return new PlanLayout(last.sheet, last.to, last.ductPx, last.places, last.runs, last.lanes,
+                last.seats.stream().filter(seat -> seat != null).toList(), last.room);
+    }
+
+    private static PlanLayout on(PlanSheet sheet, PlanContent content, TextMeasure type) {
+        Projection to = sheet.projection(content.vehicle());
+        List<Point> places = content.places().stream().map(place -> to.at(place.spot())).toList();
+        List<List<Point>> runs = new RunRouter(DUCT_PX, sheet.field(), Bounds.of(to.at(content.vehicle()))).route(places, content.runs());
+        Room room = new Room(sheet.field());
+        room.edge(to.at(content.vehicle()));
+        content.bodies().forEach(body -> room.edge(to.at(body.outline())));
+        for (int r = 0; r < runs.size(); r++) {
+            List<Point> line = runs.get(r);
+            for (int i = 1; i < line.size(); i++) {
+                room.takeDuct(r, RunRouter.duct(line.get(i - 1), line.get(i), DUCT_PX).grown(CLEAR_PX));
+            }
+        }
+        PlanDimensions.ground(content, to, sheet).forEach(room::take);
+        List<SeatPlanner.Wish> wishes = wishes(content, places, runs, new SeatForms(content, type, to.pxPerMm()));
+        wishes.forEach(wish -> room.take(Bounds.around(wish.anchor(), PLACE_PX / 2)));
+        List<Seat> seats = new ArrayList<>();
+        seats.addAll(new SeatPlanner(room).seats(wishes));
+        return new PlanLayout(sheet, to, DUCT_PX, places, runs, new Lanes(content, runs, DUCT_PX - 5), seats, room);
+    }
+
+    private static List<SeatPlanner.Wish> wishes(PlanContent content, List<Point> places, List<List<Point>> runs,
+            SeatForms forms) {
+        Map<Integer, List<Integer>> atPlace = new TreeMap<>();
+        Map<Point, List<Integer>> onRun = new LinkedHashMap<>();
+        for (int d = 0; d < content.devices().size(); d++) {
+            PlanContent.Device device = content.devices().get(d);
+            if (device.place() >= 0) {
+                atPlace.computeIfAbsent(device.place(), place -> new ArrayList<>()).add(d);
+            } else {
+                onRun.computeIfAbsent(along(runs.get(device.run()), device.share()), spot -> new ArrayList<>()).add(d);
+            }
+        }
+        List<SeatPlanner.Wish> wishes = new ArrayList<>();
+        atPlace.forEach((place, devices) -> wishes.add(new SeatPlanner.Wish(places.get(place), forms.of(devices, place),
+                IntStream.range(0, content.runs().size()).filter(r -> content.runs().get(r).from() == place
+                        || content.runs().get(r).to() == place).boxed().toList())));
+        onRun.forEach((spot, devices) -> wishes.add(new SeatPlanner.Wish(spot, forms.of(devices, -1), List.of(-1, -1))));
+        return wishes;
+    }
+
+    /** The point at a share of a line's length. */
+    static Point along(List<Point> line, double share) {
+        double total = 0;
+        for (int i = 1; i < line.size(); i++) {
+            total += line.get(i - 1).distance(line.get(i));
+        }
+        double left = share * total;
+        for (int i = 1; i < line.size(); i++) {
+            double piece = line.get(i - 1).distance(line.get(i));
+            if (left <= piece && piece > 0) {
+                double t = left / piece;
+                return new Point(line.get(i - 1).x() + t * (line.get(i).x() - line.get(i - 1).x()),
+                        line.get(i - 1).y() + t * (line.get(i).y() - line.get(i - 1).y()));
+            }
+            left -= piece;
+        }
+        return line.get(line.size() - 1);
+    }
+}

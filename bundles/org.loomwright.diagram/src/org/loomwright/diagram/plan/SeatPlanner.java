@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.loomwright.diagram.scene.Bounds;
+import org.loomwright.diagram.scene.Point;
+
+/**
+ * Finds free ground for the devices of each spot: on the spot where a run ends there, else as near as nothing is covered, with a
+ * leader. The largest are placed first; the same input gives the same sheet.
+ */
+final class SeatPlanner {
+    private static final int DIRECTIONS = 32;
+    private static final double[] RINGS = {16, 26, 38, 54, 74, 98, 126, 160, 200, 250, 310, 380, 460, 560, 680, 820};
+    private static final double LEADER_CROSSED = 90;
+    private static final double DUCT_CROSSED = 34;
+    private static final double EDGE_COVERED = 30;
+    private static final double SLANTED = 16;
+    private final Room room;
+
+    SeatPlanner(Room room) {
+        this.room = room;
+    }
+
+    /**
+     * Devices that want a seat.
+     *
+     * @param anchor  their spot
+     * @param forms   forms to choose from
+     * @param ownRuns runs that end at the spot; none may run through a plate, but one may end under it
+     */
+    record Wish(Point anchor, List<SeatForm> forms, List<Integer> ownRuns) {
+    }
+
+    /** The seats in the order of the wishes; null for what found no ground. */
+    List<Seat> seats(List<Wish> wishes) {
+        List<Seat> seats = new ArrayList<>();
+        wishes.forEach(wish -> seats.add(null));
+        List<Integer> order = IntStream.range(0, wishes.size()).boxed()
+                .sorted(Comparator.comparingDouble((Integer w) -> -area(wishes.get(w))).thenComparing(w -> w)).toList();
+        for (int w : order) {
+            Seat seat = seat(wishes.get(w));
+            if (seat != null) {
+                seats.set(w, seat);
+                room.take(seat.form().all());
+                if (!seat.leader().isEmpty()) {
+                    room.takeLeader(seat.leader().get(0), seat.leader().get(1));
+                }
+            }
+        }
+        return seats;
+    }
+
+    private static double area(Wish wish) {
+        Bounds all = wish.forms().get(0).all();
+        return all.width() * all.height();
+    }
+
+    private Seat seat(Wish wish) {
+        Best best = new Best();
+        if (wish.ownRuns().size() <= 1) {
+            for (SeatForm form : wish.forms()) {
+                SeatForm here = form.moved(wish.anchor().x(), wish.anchor().y());
+                if (room.free(here.all(), wish.ownRuns())) {
+                    best.offer(new Seat(wish.anchor(), here, List.of()),
+                            form.cost() + EDGE_COVERED / 2 * room.edgesCovered(here.all()));
+                }
+            }
+        }
+        for (double ring : RINGS) {
+            if (best.cost <= ring) {
+                break;
+            }
+            for (int d = 0; d < DIRECTIONS; d++) {
+                double angle = 2 * StrictMath.PI * d / DIRECTIONS;
+                for (SeatForm form : wish.forms()) {
+                    if (form.cost() + ring < best.cost) {
+                        offer(wish, form, StrictMath.cos(angle), StrictMath.sin(angle), ring, best);
+                    }
+                }
+            }
+        }
+        return best.seat;
+    }
+
+    private void offer(Wish wish, SeatForm form, double dx, double dy, double ring, Best best) {
+        Point anchor = wish.anchor();
+        Bounds plate = form.plate();
+        double reach = ring + StrictMath.min(dx == 0 ? Double.MAX_VALUE : plate.width() / 2 / StrictMath.abs(dx),
+                dy == 0 ? Double.MAX_VALUE : plate.height() / 2 / StrictMath.abs(dy));
+        SeatForm there = form.moved(anchor.x() + dx * reach, anchor.y() + dy * reach);
+        if (!room.free(there.all(), List.of())) {
+            return;
+        }
+        Point end = new Point(clamped(anchor.x(), there.plate().left(), there.plate().right()),
+                clamped(anchor.y(), there.plate().top(), there.plate().bottom()));
+        boolean ownText = there.texts().stream().anyMatch(text -> text.device() >= 0) && form.cells().size() == 1
+                && coversText(there, anchor, end);
+        if (ownText || !room.clear(anchor, end)) {
+            return;
+        }
+        double slant = StrictMath.abs(anchor.x() - end.x()) > 1 && StrictMath.abs(anchor.y() - end.y()) > 1 ? SLANTED : 0;
+        best.offer(new Seat(anchor, there, List.of(anchor, end)), form.cost() + ring + slant
+                + LEADER_CROSSED * room.leadersCrossed(anchor, end) + DUCT_CROSSED * room.ductsCrossed(anchor, end)
+                + EDGE_COVERED * room.edgesCovered(there.all()));
+    }
+
+    /** The leader would run over the texts beside the plate. */
+    private static boolean coversText(SeatForm form, Point from, Point to) {
+        Bounds all = form.all();
+        Bounds plate = form.plate();
+        List<Bounds> aside = List.of(new Bounds(all.left(), all.top(), plate.left(), all.bottom()),
+                new Bounds(plate.right(), all.top(), all.right(), all.bottom()),
+                new Bounds(all.left(), all.top(), all.right(), plate.top()),
+                new Bounds(all.left(), plate.bottom(), all.right(), all.bottom()));
+        return aside.stream().anyMatch(ground -> ground.width() > 5 && ground.height() > 5 && ground.meets(from, to));
+    }
+
+    private static double clamped(double value, double least, double most) {
+        return StrictMath.min(most, StrictMath.max(least, value));
+    }
+
+    private static final class Best {
+        private Seat seat;
+        private double cost = Double.POSITIVE_INFINITY;
+
+        void offer(Seat candidate, double candidateCost) {
+            if (candidateCost < cost) {
+                seat = candidate;
+                cost = candidateCost;
+            }
+        }
+    }
+}

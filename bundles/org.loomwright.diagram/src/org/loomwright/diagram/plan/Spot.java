@@ -1,0 +1,6 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.plan;
+
+/** A point of the view, mm: along the vehicle from its rearmost point, and upwards on the sheet. */
+record Spot(double alongMm, double upMm) {
+}
