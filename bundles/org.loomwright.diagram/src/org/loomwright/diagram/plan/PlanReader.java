@@ -111,7 +111,10 @@ final class PlanReader {
         return zones;
     }
 
-    private static boolean wet(String code) {
+    static boolean wet(String code) {
+        if (code == null) {
+            return false;
+        }
         Matcher matcher = CODE.matcher(code);
         return matcher.matches() && Integer.parseInt(matcher.group(1)) >= SPLASHED;
     }
