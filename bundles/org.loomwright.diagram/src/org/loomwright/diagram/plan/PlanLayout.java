@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.loomwright.diagram.scene.Bounds;
@@ -30,11 +31,15 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
     private static final double CLEAR_PX = 2;
     private static final double PLACE_PX = 6;
 
-    /** Lays a plan out on the smallest sheet on which every device finds ground. */
-    static PlanLayout of(PlanContent content, double footPx, TextMeasure type) {
+    /**
+     * Lays a plan out on the smallest sheet on which every device finds ground.
+     *
+     * @param badged ids of devices with findings
+     */
+    static PlanLayout of(PlanContent content, double footPx, TextMeasure type, Set<String> badged) {
         PlanLayout last = null;
         for (PlanSheet sheet : PlanSheet.sizes(footPx)) {
-            last = on(sheet, content, type);
+            last = on(sheet, content, type, badged);
             if (last.seats().stream().noneMatch(seat -> seat == null)) {
                 return last;
             }
@@ -43,7 +48,7 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
                 last.seats.stream().filter(seat -> seat != null).toList(), last.room);
     }
 
-    private static PlanLayout on(PlanSheet sheet, PlanContent content, TextMeasure type) {
+    private static PlanLayout on(PlanSheet sheet, PlanContent content, TextMeasure type, Set<String> badged) {
         Projection to = sheet.projection(content.vehicle());
         List<Point> places = content.places().stream().map(place -> to.at(place.spot())).toList();
         List<List<Point>> runs = new RunRouter(DUCT_PX, sheet.field(), Bounds.of(to.at(content.vehicle()))).route(places, content.runs());
@@ -57,7 +62,7 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
             }
         }
         PlanDimensions.ground(content, to, sheet).forEach(room::take);
-        List<SeatPlanner.Wish> wishes = wishes(content, places, runs, new SeatForms(content, type, to.pxPerMm()));
+        List<SeatPlanner.Wish> wishes = wishes(content, places, runs, new SeatForms(content, type, to.pxPerMm(), badged));
         wishes.forEach(wish -> room.take(Bounds.around(wish.anchor(), PLACE_PX / 2)));
         List<Seat> seats = new ArrayList<>();
         seats.addAll(new SeatPlanner(room).seats(wishes));

@@ -2,81 +2,159 @@
 package org.loomwright.diagram.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import org.loomwright.diagram.overlay.OverlayLegend;
 import org.loomwright.diagram.scene.Mark.Anchor;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.SceneBuilder;
 import org.loomwright.diagram.scene.Stroke;
 import org.loomwright.diagram.scene.TextMeasure;
-import org.loomwright.model.vehicle.Arrangement;
-import org.loomwright.model.vehicle.Vehicle;
 
-/** The plan of a vehicle. */
+/**
+ * The plan of a vehicle, to scale: zones, structure bodies, ducts with the cables in them, devices where they sit, findings. Runs
+ * are drawn at right angles between their places, since the file gives their lengths and not their bends.
+ */
 public final class PlanScene {
-    private PlanScene() {
+    private static final double LEGEND_PX = 320;
+    private final PlanInput input;
+    private final TextMeasure type;
+    private final PlanContent content;
+    private final PlanFindings findings;
+    private final PlanLayout layout;
+    private final DuctFill fill;
+    private final SceneBuilder scene;
+
+    private PlanScene(PlanInput input, TextMeasure type) {
+        this.input = input;
+        this.type = type;
+        content = PlanReader.read(input.vehicle(), input.arrangement(), input.view());
+        findings = input.findings() == null ? PlanFindings.NONE : PlanFindings.of(input.findings(), input.caseName(),
+                input.arrangement() == null ? "" : input.arrangement().getName(), drawn(content));
+        layout = PlanLayout.of(content, PlanFoot.HEIGHT_PX, type, findings.badges().keySet());
+        fill = DuctFill.of(input.vehicle(), input.arrangement(), content);
+        scene = new SceneBuilder(name() + ", plan", layout.sheet().widthPx(), layout.sheet().heightPx());
     }
 
-    static Scene draw(Vehicle vehicle, Arrangement arrangement, PlanView view, TextMeasure type) {
-        PlanContent content = PlanReader.read(vehicle, arrangement, view);
-        PlanLayout layout = PlanLayout.of(content, PlanFoot.HEIGHT_PX, type);
-        DuctFill fill = DuctFill.of(vehicle, arrangement, content);
+    static Scene draw(PlanInput input, TextMeasure type) {
+        return new PlanScene(input, type).build();
+    }
+
+    private Scene build() {
         PlanSheet sheet = layout.sheet();
-        SceneBuilder scene = new SceneBuilder("plan", sheet.widthPx(), sheet.heightPx());
         scene.group(null, "frame");
         scene.rectangle(null, Stroke.solid(Role.INK2, 1), PlanSheet.FRAME_PX, PlanSheet.FRAME_PX,
                 sheet.widthPx() - 2 * PlanSheet.FRAME_PX, sheet.heightPx() - 2 * PlanSheet.FRAME_PX);
+        OverlayPainter overlay = input.overlay() == null ? null : new OverlayPainter(content, layout, input.overlay(), scene);
         GroundPainter ground = new GroundPainter(content, layout.to(), scene);
         ground.paint();
+        if (overlay != null) {
+            overlay.bodies();
+        }
         WaysPainter ways = new WaysPainter(content, layout, scene);
-        ways.runs(fill, null);
-        ways.cables();
+        ways.runs(fill, overlay == null || overlay.silent() ? null : overlay::run);
+        if (overlay == null || overlay.silent()) {
+            ways.cables();
+        }
+        devices(ways, overlay);
+        labels(ground);
+        new PlanDimensions(scene, type).paint(content, layout.to(), sheet);
+        head(sheet);
+        foot(sheet);
+        return scene.build();
+    }
+
+    private void devices(WaysPainter ways, OverlayPainter overlay) {
         SeatPainter seats = new SeatPainter(content, scene);
+        BadgePainter badges = new BadgePainter(layout, findings, scene, type);
         layout.seats().forEach(seats::leader);
         ways.places();
-        layout.seats().forEach(seats::devices);
+        for (Seat seat : layout.seats()) {
+            seats.devices(seat);
+            for (SeatForm.Cell cell : seat.form().cells()) {
+                if (overlay != null) {
+                    overlay.device(cell);
+                }
+                badges.device(content.devices().get(cell.device()).id(), cell, seat.form().cells().size() > 1);
+            }
+        }
+    }
+
+    private void labels(GroundPainter ground) {
+        BadgePainter badges = new BadgePainter(layout, findings, scene, type);
+        for (int r = 0; r < content.runs().size(); r++) {
+            badges.along(content.runs().get(r).id(), content.runs().get(r).id(), layout.runs().get(r));
+        }
+        for (int c = 0; c < content.cables().size(); c++) {
+            PlanContent.Cable cable = content.cables().get(c);
+            badges.along(cable.id(), "-" + cable.designation(), layout.lanes().line(c, cable));
+        }
         RunLabels labels = new RunLabels(content, layout, type, scene);
         labels.bodies();
         labels.runs(fill);
         labels.zones(ground.seen()::contains);
-        new PlanDimensions(scene, type).paint(content, layout.to(), sheet);
-        head(vehicle, arrangement, view, content, sheet, scene);
-        PlanFoot foot = new PlanFoot(sheet, scene, type);
-        foot.findings(List.of(), false);
-        foot.zones(content.zones());
-        foot.key(false);
-        foot.scaleBar(layout.to());
-        foot.titleBlock(fields(vehicle, arrangement, layout.to()));
-        return scene.build();
     }
 
-    private static void head(Vehicle vehicle, Arrangement arrangement, PlanView view, PlanContent content, PlanSheet sheet,
-            SceneBuilder scene) {
+    private static Set<String> drawn(PlanContent content) {
+        Set<String> ids = new LinkedHashSet<>();
+        content.devices().forEach(device -> ids.add(device.id()));
+        content.cables().forEach(cable -> ids.add(cable.id()));
+        content.runs().forEach(run -> ids.add(run.id()));
+        content.places().forEach(place -> ids.addAll(place.earthPoints()));
+        content.bodies().forEach(body -> ids.add(body.id()));
+        return ids;
+    }
+
+    private void head(PlanSheet sheet) {
         scene.group(null, "head");
-        scene.text(sheet.left(), sheet.top() + 18, title(vehicle.getLabel(), vehicle.getName()) + " \u2014 plan", 20, true,
-                Anchor.START, Role.INK);
+        scene.text(sheet.left(), sheet.top() + 18, name() + " \u2014 plan", 20, true, Anchor.START, Role.INK);
         List<String> words = new ArrayList<>();
-        if (vehicle.getKind() != null && !vehicle.getKind().isBlank()) {
-            words.add(vehicle.getKind().strip());
+        if (input.vehicle().getKind() != null && !input.vehicle().getKind().isBlank()) {
+            words.add(input.vehicle().getKind().strip());
         }
-        words.add(view.words() + (content.stated() ? "" : "; its outline is not stated, a plain one is drawn"));
-        if (arrangement != null) {
-            words.add("arrangement " + title(arrangement.getLabel(), arrangement.getName()));
+        words.add(input.view().words() + (content.stated() ? "" : "; its outline is not stated, a plain one is drawn"));
+        if (input.arrangement() != null) {
+            words.add("arrangement " + title(input.arrangement().getLabel(), input.arrangement().getName()));
         }
-        scene.text(sheet.left(), sheet.top() + 40, String.join(", ", words), 13, false, Anchor.START, Role.INK2);
+        if (input.caseName() != null) {
+            words.add("case " + input.caseName());
+        }
+        long without = content.cables().stream().filter(cable -> !cable.known()).count();
+        if (without > 0) {
+            words.add(without + (without == 1 ? " cable has" : " cables have") + " no way yet and " + (without == 1 ? "is" : "are")
+                    + " not drawn");
+        }
+        scene.text(sheet.left(), sheet.top() + 40, new PlanFoot(sheet, scene, type).fitted(String.join(", ", words),
+                sheet.right() - sheet.left() - (input.overlay() == null ? 0 : LEGEND_PX), false), 13, false, Anchor.START, Role.INK2);
+        if (input.overlay() != null) {
+            OverlayLegend.paint(scene, type, input.overlay().scale(), sheet.right() - LEGEND_PX, sheet.top());
+        }
     }
 
-    private static List<PlanFoot.Field> fields(Vehicle vehicle, Arrangement arrangement, Projection to) {
+    private void foot(PlanSheet sheet) {
+        PlanFoot foot = new PlanFoot(sheet, scene, type);
+        foot.findings(findings.lines(), input.findings() != null);
+        foot.zones(content.zones());
+        foot.key(input.overlay() != null);
+        foot.scaleBar(layout.to());
         List<PlanFoot.Field> fields = new ArrayList<>();
-        fields.add(new PlanFoot.Field("vehicle", vehicle.getName()));
-        if (arrangement != null) {
-            fields.add(new PlanFoot.Field("arrangement", arrangement.getName()));
+        fields.add(new PlanFoot.Field("vehicle", input.vehicle().getName()));
+        if (input.arrangement() != null) {
+            fields.add(new PlanFoot.Field("arrangement", input.arrangement().getName()));
         }
-        fields.add(new PlanFoot.Field("scale at 96 dpi", "1 : " + StrictMath.round(96 / 25.4 / to.pxPerMm())));
-        return fields;
+        fields.add(new PlanFoot.Field("case", input.caseName() == null ? "any" : input.caseName()));
+        fields.add(new PlanFoot.Field("scale at 96 dpi",
+                "1 : " + StrictMath.round(96 / 25.4 / layout.to().pxPerMm())));
+        foot.titleBlock(fields);
+    }
+
+    private String name() {
+        return title(input.vehicle().getLabel(), input.vehicle().getName());
     }
 
     private static String title(String label, String name) {
-        return label == null || label.isBlank() ? name : label;
+        return label == null || label.isBlank() ? name == null ? "" : name : label;
     }
 }

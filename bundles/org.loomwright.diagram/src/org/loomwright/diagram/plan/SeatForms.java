@@ -3,6 +3,7 @@ package org.loomwright.diagram.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Mark;
 import org.loomwright.diagram.scene.Mark.Anchor;
@@ -25,12 +26,21 @@ final class SeatForms {
     private static final double PAD = 6;
     /** Least room for the name of a place, px. */
     private static final double HEAD_PX = 110;
+    /** Room for a badge beside a symbol, px. */
+    private static final double BADGE_PX = 18;
     private static final int LONGEST_NAME = 30;
     private final PlanContent content;
     private final TextMeasure type;
     private final double pxPerMm;
+    private final Set<String> badged;
 
-    SeatForms(PlanContent content, TextMeasure type, double pxPerMm) {
+    /**
+     * Forms for the devices of a plan.
+     *
+     * @param badged ids of the devices whose plates want room for a badge
+     */
+    SeatForms(PlanContent content, TextMeasure type, double pxPerMm, Set<String> badged) {
+        this.badged = badged;
         this.content = content;
         this.type = type;
         this.pxPerMm = pxPerMm;
@@ -60,6 +70,7 @@ final class SeatForms {
     private SeatForm tray(List<Integer> devices, int columns, String name, double cost) {
         double cell = PLATE_W + 4;
         for (int device : devices) {
+            cell = StrictMath.max(cell, PLATE_W + 4 + (badged(device) ? BADGE_PX - 4 : 0));
             cell = StrictMath.max(cell, width(designation(device), true) + 10);
         }
         int rows = (devices.size() + columns - 1) / columns;
@@ -80,7 +91,7 @@ final class SeatForms {
             double x = -columns * cell / 2 + (i % columns + 0.5) * cell;
             double y = -h / 2 + headH + 2 + (i / columns) * CELL_H;
             int device = devices.get(i);
-            cells.add(new SeatForm.Cell(device, new Point(x, y + SYMBOL_DOWN),
+            cells.add(new SeatForm.Cell(device, new Point(badged(device) ? x - BADGE_PX / 2 : x, y + SYMBOL_DOWN),
                     new Bounds(x - cell / 2 + 1, y, x + cell / 2 - 1, y + CELL_H)));
             texts.add(text(device, x, y + CELL_H - 6, designation(device), true, Anchor.MIDDLE, tone(device)));
         }
@@ -89,10 +100,10 @@ final class SeatForms {
 
     private List<SeatForm> single(int index) {
         PlanContent.Device device = content.devices().get(index);
-        double w = StrictMath.max(PLATE_W, device.alongMm() * pxPerMm);
+        double w = StrictMath.max(PLATE_W + (badged(index) ? BADGE_PX : 0), device.alongMm() * pxPerMm);
         double h = StrictMath.max(PLATE_H, device.upMm() * pxPerMm);
         Bounds plate = new Bounds(-w / 2, -h / 2, w / 2, h / 2);
-        SeatForm.Cell cell = new SeatForm.Cell(index, new Point(0, 0), plate);
+        SeatForm.Cell cell = new SeatForm.Cell(index, new Point(badged(index) ? -BADGE_PX / 2 : 0, 0), plate);
         String code = designation(index);
         List<SeatForm> forms = new ArrayList<>();
         String name = device.label();
@@ -160,6 +171,10 @@ final class SeatForms {
         }
         lines.add(line.toString());
         return lines;
+    }
+
+    private boolean badged(int device) {
+        return badged.contains(content.devices().get(device).id());
     }
 
     private String designation(int device) {
