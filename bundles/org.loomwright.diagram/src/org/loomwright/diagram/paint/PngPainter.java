@@ -9,11 +9,13 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import javax.imageio.ImageIO;
+import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Fill;
 import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Mark;
@@ -21,10 +23,10 @@ import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.Stroke;
+import org.loomwright.diagram.scene.Tone;
 
 /** Paints a scene as pixels, without a display. */
 public final class PngPainter implements Painter {
-    private static final double HATCH_PX = 8;
     private final Graphics2D graphics;
     private final Theme theme;
     private final Type type;
@@ -87,15 +89,15 @@ public final class PngPainter implements Painter {
 
     @Override
     public void text(Mark.Text text) {
-        double width = type.widthPx(text.text(), text.sizePx(), text.bold());
-        double x = switch (text.anchor()) {
-            case START -> text.at().x();
-            case MIDDLE -> text.at().x() - width / 2;
-            case END -> text.at().x() - width;
-        };
-        graphics.setColor(colour(text.role()));
+        Bounds bounds = type.bounds(text);
+        if (text.plated()) {
+            Bounds plate = Plates.under(bounds);
+            graphics.setColor(colour(Role.PAPER));
+            graphics.fill(new Rectangle2D.Double(plate.left(), plate.top(), plate.width(), plate.height()));
+        }
+        graphics.setColor(colour(text.tone()));
         graphics.setFont(type.font(text.sizePx(), text.bold()));
-        graphics.drawString(text.text(), (float) x, (float) text.at().y());
+        graphics.drawString(text.text(), (float) bounds.left(), (float) text.at().y());
     }
 
     @Override
@@ -105,10 +107,12 @@ public final class PngPainter implements Painter {
 
     private void filled(Shape shape, Fill fill, Stroke stroke) {
         if (fill != null && fill.pattern() == Fill.Pattern.SOLID) {
-            graphics.setColor(colour(fill.role()));
+            graphics.setColor(colour(fill.tone()));
             graphics.fill(shape);
-        } else if (fill != null) {
+        } else if (fill != null && fill.pattern() == Fill.Pattern.HATCHED) {
             hatch(shape, fill);
+        } else if (fill != null) {
+            dots(shape, fill);
         }
         stroke(shape, stroke);
     }
@@ -116,13 +120,30 @@ public final class PngPainter implements Painter {
     private void hatch(Shape shape, Fill fill) {
         Shape before = graphics.getClip();
         graphics.clip(shape);
-        graphics.setColor(colour(fill.role()));
+        graphics.setColor(colour(fill.tone()));
         graphics.setStroke(new BasicStroke(1.5f));
         var bounds = shape.getBounds2D();
         double reach = bounds.getHeight();
-        double step = HATCH_PX * StrictMath.sqrt(2);
+        double step = SvgPainter.HATCH_PX * StrictMath.sqrt(2);
         for (double x = bounds.getMinX() - reach; x < bounds.getMaxX(); x += step) {
             graphics.draw(new Line2D.Double(x, bounds.getMaxY(), x + reach, bounds.getMinY()));
+        }
+        graphics.setClip(before);
+    }
+
+    private void dots(Shape shape, Fill fill) {
+        Shape before = graphics.getClip();
+        graphics.clip(shape);
+        graphics.setColor(colour(fill.tone()));
+        var bounds = shape.getBounds2D();
+        double radius = SvgPainter.DOT_PX;
+        for (double x = SvgPainter.DOTS_PX * StrictMath.floor(bounds.getMinX() / SvgPainter.DOTS_PX); x < bounds.getMaxX();
+                x += SvgPainter.DOTS_PX) {
+            for (double y = SvgPainter.DOTS_PX * StrictMath.floor(bounds.getMinY() / SvgPainter.DOTS_PX); y < bounds.getMaxY();
+                    y += SvgPainter.DOTS_PX) {
+                graphics.fill(new Ellipse2D.Double(x + SvgPainter.DOTS_PX / 2 - radius, y + SvgPainter.DOTS_PX / 2 - radius,
+                        2 * radius, 2 * radius));
+            }
         }
         graphics.setClip(before);
     }
@@ -135,7 +156,7 @@ public final class PngPainter implements Painter {
         for (int i = 0; i < dash.length; i++) {
             dash[i] = stroke.dashPx().get(i).floatValue();
         }
-        graphics.setColor(colour(stroke.role()));
+        graphics.setColor(colour(stroke.tone()));
         graphics.setStroke(new BasicStroke((float) stroke.widthPx(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
                 dash.length == 0 ? null : dash, 0));
         graphics.draw(shape);
@@ -151,7 +172,7 @@ public final class PngPainter implements Painter {
         return path;
     }
 
-    private Color colour(Role role) {
-        return new Color(theme.colour(role));
+    private Color colour(Tone tone) {
+        return new Color(theme.colour(tone) | (int) StrictMath.rint(255 * tone.opacity()) << 24, true);
     }
 }

@@ -3,9 +3,12 @@ package org.loomwright.diagram.paint;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
+import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Fill;
 import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Mark;
@@ -13,9 +16,14 @@ import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.Stroke;
+import org.loomwright.diagram.scene.Tone;
 
 /** Writes a scene as SVG 1.1. Text keeps its measured length when the reader has another font. */
 public final class SvgPainter implements Painter {
+    static final double HATCH_PX = 8;
+    static final double DOTS_PX = 9;
+    static final double DOT_PX = 0.9;
+    private final Map<Fill, String> patterns = new LinkedHashMap<>();
     private final StringBuilder out = new StringBuilder();
     private final Theme theme;
     private final Type type;
@@ -40,12 +48,35 @@ public final class SvgPainter implements Painter {
                 .append("\" viewBox=\"0 0 ").append(number(scene.widthPx())).append(' ').append(number(scene.heightPx()))
                 .append("\" font-family=\"").append(Type.FAMILIES).append("\">\n<title>").append(escaped(scene.title()))
                 .append("</title>\n<defs>\n");
-        for (Role role : Role.values()) {
-            out.append("<pattern id=\"hatch-").append(slug(role))
-                    .append("\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">")
-                    .append("<path d=\"M0 0V8\" stroke=\"").append(colour(role)).append("\" stroke-width=\"1.5\"/></pattern>\n");
-        }
+        patterns(scene).forEach((fill, id) -> pattern(fill, id));
         out.append("</defs>\n<rect width=\"100%\" height=\"100%\" fill=\"").append(colour(Role.PAPER)).append("\"/>\n");
+    }
+
+    private Map<Fill, String> patterns(Scene scene) {
+        for (Group group : scene.groups()) {
+            for (Mark mark : group.marks()) {
+                Fill fill = mark instanceof Mark.Area area ? area.fill() : mark instanceof Mark.Disc disc ? disc.fill() : null;
+                if (fill != null && fill.pattern() != Fill.Pattern.SOLID) {
+                    patterns.putIfAbsent(fill, fill.pattern().name().toLowerCase(Locale.ROOT) + "-" + (patterns.size() + 1));
+                }
+            }
+        }
+        return patterns;
+    }
+
+    private void pattern(Fill fill, String id) {
+        boolean hatched = fill.pattern() == Fill.Pattern.HATCHED;
+        String size = number(hatched ? HATCH_PX : DOTS_PX);
+        out.append("<pattern id=\"").append(id).append("\" width=\"").append(size).append("\" height=\"").append(size)
+                .append("\" patternUnits=\"userSpaceOnUse\"").append(hatched ? " patternTransform=\"rotate(45)\">" : ">");
+        if (hatched) {
+            out.append("<path d=\"M0 0V").append(size).append("\" stroke=\"").append(colour(fill.tone()))
+                    .append("\" stroke-width=\"1.5\"/></pattern>\n");
+        } else {
+            out.append("<circle cx=\"").append(number(DOTS_PX / 2)).append("\" cy=\"").append(number(DOTS_PX / 2))
+                    .append("\" r=\"").append(number(DOT_PX)).append("\" fill=\"").append(colour(fill.tone()))
+                    .append("\"/></pattern>\n");
+        }
     }
 
     @Override
@@ -53,6 +84,9 @@ public final class SvgPainter implements Painter {
         out.append("<g");
         if (group.element() != null) {
             out.append(" data-element=\"").append(escaped(group.element())).append('"');
+        }
+        if (group.kind() != Group.Kind.GROUND) {
+            out.append(" class=\"").append(group.kind().name().toLowerCase(Locale.ROOT)).append('"');
         }
         out.append('>');
         if (group.name() != null) {
@@ -82,6 +116,12 @@ public final class SvgPainter implements Painter {
 
     @Override
     public void text(Mark.Text text) {
+        if (text.plated()) {
+            Bounds plate = Plates.under(type.bounds(text));
+            out.append("<rect x=\"").append(number(plate.left())).append("\" y=\"").append(number(plate.top()))
+                    .append("\" width=\"").append(number(plate.width())).append("\" height=\"").append(number(plate.height()))
+                    .append("\" fill=\"").append(colour(Role.PAPER)).append("\"/>\n");
+        }
         out.append("<text x=\"").append(number(text.at().x())).append("\" y=\"").append(number(text.at().y()))
                 .append("\" font-size=\"").append(number(text.sizePx())).append('"');
         if (text.anchor() != Mark.Anchor.START) {
@@ -90,7 +130,7 @@ public final class SvgPainter implements Painter {
         if (text.bold()) {
             out.append(" font-weight=\"bold\"");
         }
-        out.append(" fill=\"").append(colour(text.role())).append("\" textLength=\"")
+        out.append(" fill=\"").append(colour(text.tone())).append("\" textLength=\"")
                 .append(number(type.widthPx(text.text(), text.sizePx(), text.bold()))).append("\" lengthAdjust=\"spacingAndGlyphs\">")
                 .append(escaped(text.text())).append("</text>\n");
     }
@@ -104,8 +144,9 @@ public final class SvgPainter implements Painter {
         if (fill == null) {
             return " fill=\"none\"";
         }
-        return fill.pattern() == Fill.Pattern.HATCHED ? " fill=\"url(#hatch-" + slug(fill.role()) + ")\""
-                : " fill=\"" + colour(fill.role()) + "\"";
+        String opacity = fill.tone().opacity() < 1 ? " fill-opacity=\"" + number(fill.tone().opacity()) + "\"" : "";
+        return (fill.pattern() == Fill.Pattern.SOLID ? " fill=\"" + colour(fill.tone()) + "\""
+                : " fill=\"url(#" + patterns.get(fill) + ")\"") + opacity;
     }
 
     private String stroke(Stroke stroke) {
@@ -114,19 +155,18 @@ public final class SvgPainter implements Painter {
         }
         String dash = stroke.dashPx().isEmpty() ? ""
                 : " stroke-dasharray=\"" + stroke.dashPx().stream().map(SvgPainter::number).collect(Collectors.joining(" ")) + "\"";
-        return " stroke=\"" + colour(stroke.role()) + "\" stroke-width=\"" + number(stroke.widthPx()) + "\"" + dash;
+        if (stroke.tone().opacity() < 1) {
+            dash += " stroke-opacity=\"" + number(stroke.tone().opacity()) + "\"";
+        }
+        return " stroke=\"" + colour(stroke.tone()) + "\" stroke-width=\"" + number(stroke.widthPx()) + "\"" + dash;
     }
 
     private static String points(List<Point> points) {
         return points.stream().map(point -> number(point.x()) + "," + number(point.y())).collect(Collectors.joining(" "));
     }
 
-    private String colour(Role role) {
-        return String.format(Locale.ROOT, "#%06X", theme.colour(role));
-    }
-
-    private static String slug(Role role) {
-        return role.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private String colour(Tone tone) {
+        return String.format(Locale.ROOT, "#%06X", theme.colour(tone));
     }
 
     /** Hundredths of a px are finer than any medium shows. */

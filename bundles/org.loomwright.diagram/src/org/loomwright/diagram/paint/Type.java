@@ -8,12 +8,13 @@ import java.awt.font.TextAttribute;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Map;
+import org.loomwright.diagram.scene.TextMeasure;
 
 /**
  * The one typeface of all drawings, DejaVu Sans Condensed, from the bundle. All layout measures with its own fractional
  * metrics, so that a drawing is the same in every medium.
  */
-public final class Type {
+public final class Type implements TextMeasure {
     /** Families for media that name a font, the bundled one first. */
     public static final String FAMILIES = "'DejaVu Sans Condensed','DejaVu Sans',sans-serif";
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
@@ -35,7 +36,7 @@ public final class Type {
         return (strong ? bold : regular).deriveFont((float) sizePx);
     }
 
-    /** Width of a text, px. */
+    @Override
     public double widthPx(String text, double sizePx, boolean strong) {
         return font(sizePx, strong).getStringBounds(text, EXACT).getWidth();
     }

@@ -11,6 +11,7 @@ public final class SceneBuilder {
     private final double heightPx;
     private final List<Group> groups = new ArrayList<>();
     private List<Mark> marks = new ArrayList<>();
+    private Group.Kind kind = Group.Kind.GROUND;
     private String element;
     private String name;
 
@@ -21,11 +22,41 @@ public final class SceneBuilder {
         this.heightPx = heightPx;
     }
 
-    /** Begins a group; the one before it ends. */
+    /** Begins a group; the one before it ends. It is an overlay when it stands for an element, else ground. */
     public SceneBuilder group(String elementId, String groupName) {
+        return group(elementId == null ? Group.Kind.GROUND : Group.Kind.OVERLAY, elementId, groupName);
+    }
+
+    /** Begins a group; the one before it ends. */
+    public SceneBuilder group(Group.Kind groupKind, String elementId, String groupName) {
         close();
+        kind = groupKind;
         element = elementId;
         name = groupName;
+        return this;
+    }
+
+    /** Adds a whole group; the one before it ends. */
+    public SceneBuilder add(Group group) {
+        close();
+        element = null;
+        name = null;
+        kind = Group.Kind.GROUND;
+        if (!group.marks().isEmpty()) {
+            groups.add(group);
+        }
+        return this;
+    }
+
+    /** Adds a mark. */
+    public SceneBuilder mark(Mark mark) {
+        marks.add(mark);
+        return this;
+    }
+
+    /** Adds marks, for example those of a symbol. */
+    public SceneBuilder marks(List<? extends Mark> more) {
+        marks.addAll(more);
         return this;
     }
 
@@ -60,8 +91,14 @@ public final class SceneBuilder {
     }
 
     /** Adds a text. */
-    public SceneBuilder text(double x, double y, String text, double sizePx, boolean bold, Mark.Anchor anchor, Role role) {
-        marks.add(new Mark.Text(new Point(x, y), text, sizePx, bold, anchor, role));
+    public SceneBuilder text(double x, double y, String text, double sizePx, boolean bold, Mark.Anchor anchor, Tone tone) {
+        marks.add(new Mark.Text(new Point(x, y), text, sizePx, bold, anchor, tone));
+        return this;
+    }
+
+    /** Adds a text on a plate. */
+    public SceneBuilder platedText(double x, double y, String text, double sizePx, boolean bold, Mark.Anchor anchor, Tone tone) {
+        marks.add(new Mark.Text(new Point(x, y), text, sizePx, bold, anchor, tone, true));
         return this;
     }
 
@@ -73,7 +110,7 @@ public final class SceneBuilder {
 
     private void close() {
         if (!marks.isEmpty()) {
-            groups.add(new Group(element, name, marks));
+            groups.add(new Group(element, name, kind, marks));
             marks = new ArrayList<>();
         }
     }
