@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.services;
+
+import org.loomwright.diagram.overlay.OverlayKind;
+import org.loomwright.model.vehicle.Arrangement;
+import org.loomwright.model.vehicle.Vehicle;
+
+/**
+ * What is to be drawn. A scene is made of it in the thread that owns the model.
+ *
+ * @param vehicle     the vehicle
+ * @param arrangement its arrangement; null for what all arrangements share
+ * @param study       what the engine found out; null when it was not asked yet
+ * @param caseName    case whose figures are wanted; null for none
+ * @param overlay     what colours show; null for nothing
+ * @param preferences how figures are shown
+ */
+public record DrawingRequest(Vehicle vehicle, Arrangement arrangement, StudyView study, String caseName, OverlayKind overlay,
+        DrawingPreferences preferences) {
+
+    /** A vehicle in its adopted arrangement, or its first, without figures. */
+    public static DrawingRequest of(Vehicle vehicle) {
+        Arrangement shown = vehicle.getAdopted() != null ? vehicle.getAdopted()
+                : vehicle.getArrangements().isEmpty() ? null : vehicle.getArrangements().get(0);
+        return new DrawingRequest(vehicle, shown, null, null, null, DrawingPreferences.metric());
+    }
+
+    /** The same with figures. */
+    public DrawingRequest with(StudyView view, String shownCase) {
+        return new DrawingRequest(vehicle, arrangement, view, shownCase, overlay, preferences);
+    }
+
+    /** Figures of the case; null when there are none. */
+    public CaseView figures() {
+        return study == null || caseName == null ? null : study.caseView(caseName);
+    }
+}
