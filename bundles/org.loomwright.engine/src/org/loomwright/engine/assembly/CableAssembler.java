@@ -21,8 +21,8 @@ import org.loomwright.model.vehicle.Run;
 import org.loomwright.model.vehicle.Vehicle;
 
 /**
- * Assembles cables and their conductors. A cable without part, section or length is told and left out with its cores; a core
- * without resistance or with an unknown end is left out alone.
+ * Assembles cables and their conductors. A cable without part or length is told and left out with its cores, one without
+ * section is told and counts with the smallest on offer; a core without resistance or with an unknown end is left out alone.
  */
 final class CableAssembler {
     private final AssemblyScope scope;
@@ -128,10 +128,15 @@ final class CableAssembler {
 
     private void add(Draft draft) {
         Cable cable = draft.cable();
-        if (cable.getSectionMm2() == null && draft.wires().stream().anyMatch(wire -> wire.core().getSectionMm2() == null)) {
-            scope.problems().add(draft.id(), "the cable has no section yet; it is left out until somebody gives one or it"
-                    + " is sized");
-            return;
+        boolean open = cable.getSectionMm2() == null
+                && draft.wires().stream().anyMatch(wire -> wire.core().getSectionMm2() == null);
+        if (open) {
+            scope.problems().add(draft.id(), "the cable has no section yet; "
+                    + (draft.type().options().isEmpty() ? "it is left out, since its part offers none"
+                            : "it counts with the smallest of its part until somebody gives one or it is sized"));
+            if (draft.type().options().isEmpty()) {
+                return;
+            }
         }
         Route route = routes.of(draft.route());
         double measuredMm = Decimals.of(cable.getLengthMm());
@@ -149,11 +154,12 @@ final class CableAssembler {
                 ? parts.pathMm() + parts.tailAMm() + parts.tailBMm() + parts.slackMm()
                 : measuredMm;
         List<Integer> path = route == null ? List.of() : route.runs();
-        double sectionMm2 = Decimals.of(cable.getSectionMm2());
+        double sectionMm2 = open ? draft.type().options().get(0).sectionMm2() : Decimals.of(cable.getSectionMm2());
         SectionOption option = draft.type().option(sectionMm2);
         int number = cables.size();
         cables.add(new Plan.Cable(draft.id(), cable.getName(), draft.type().name(), draft.type().source(),
-                draft.type().insulation(), sectionMm2, cable.isSetSectionBy() && cable.getSectionBy() == ChosenBy.SIZING, path,
+                draft.type().insulation(), sectionMm2, open || cable.isSetSectionBy() && cable.getSectionBy() == ChosenBy.SIZING,
+                path,
                 ducts(cable, path), lengthMm, parts, hottestZone(draft, path), draft.type().maxC(),
                 draft.type().shortTimeMaxC(), draft.type().sheathed(), draft.type().cores(),
                 option == null ? Double.NaN : option.outerDiameterMm(), Decimals.yes(cable.getExisting()),

@@ -149,7 +149,9 @@ final class CatalogueReader {
             if (part.getRatingA() != null && part.getForm() != null) {
                 byForm.computeIfAbsent(part.getForm(), form -> new ArrayList<>())
                         .add(new ProtectorOption(nameOf(part, protectorNames), part.getRatingA().doubleValue(),
-                                Decimals.of(part.getRatedV()), Decimals.of(part.getBreakingA())));
+                                Decimals.of(part.getRatedV()), Decimals.of(part.getBreakingA()),
+                                Decimals.thousandth(part.getMilliohm()), tables.curve(part.getCurve()),
+                                Decimals.of(part.getPrice())));
             }
         }
         byForm.replaceAll((form, options) -> options.stream().sorted(Comparator.comparingDouble(ProtectorOption::ratingA)

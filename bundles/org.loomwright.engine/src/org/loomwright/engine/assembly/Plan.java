@@ -181,8 +181,15 @@ public record Plan(String vehicle, String arrangement, Practice practice, List<D
         }
     }
 
-    /** A protector on offer, A and V; NaN where the part does not say. */
-    public record ProtectorOption(String part, double ratingA, double ratedV, double breakingA) {
+    /**
+     * A protector on offer, A, V and ohm; NaN where the part does not say.
+     *
+     * @param ohm   cold resistance
+     * @param curve time-current curves, or null
+     * @param price price of one, in the library's currency
+     */
+    public record ProtectorOption(String part, double ratingA, double ratedV, double breakingA, double ohm, FuseCurve curve,
+            double price) {
     }
 
     /** Conducts from a to b. */

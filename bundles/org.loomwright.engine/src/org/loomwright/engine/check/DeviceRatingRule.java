@@ -109,7 +109,7 @@ final class DeviceRatingRule implements Rule {
         return largest;
     }
 
-    private static Practice.Limit ratio(CheckContext context, int protector) {
+    static Practice.Limit ratio(CheckContext context, int protector) {
         List<Integer> consumers = context.circuits().consumersBelow(protector);
         boolean fixed = !consumers.isEmpty() && consumers.stream().noneMatch(e -> canOverload(context.plan(), e));
         return context.practice().limit(fixed ? RATIO_FIXED : RATIO);

@@ -50,7 +50,7 @@ final class LoadUndervoltRule implements Rule {
     }
 
     /** The voltage wanted: the smallest stated; of a load that has switched itself off also the one at which it comes back. */
-    private static double limitV(SolvedCase solved, int demand, Plan.Demand load) {
+    static double limitV(SolvedCase solved, int demand, Plan.Demand load) {
         int item = solved.running().at().elementItem()[demand];
         boolean lockedOut = item >= 0 && !solved.running().point().on()[item];
         if (!lockedOut) {

@@ -16,8 +16,8 @@ import org.loomwright.engine.result.Severity;
  * out: it is not bought or laid.
  */
 final class SectionMinRule implements Rule {
-    private static final String SINGLE = "section-min.single";
-    private static final String SHEATHED = "section-min.sheathed";
+    static final String SINGLE = "section-min.single";
+    static final String SHEATHED = "section-min.sheathed";
 
     @Override
     public String slug() {

@@ -4,12 +4,13 @@ package org.loomwright.engine.protection;
 import org.loomwright.engine.assembly.Plan;
 
 /** Curves of all protective devices of a plan at the ends of their ambient, by element; null where none are stated. */
-final class DeviceCurves {
+public final class DeviceCurves {
     private final Plan plan;
     private final CurvePair[] cold;
     private final CurvePair[] hot;
 
-    DeviceCurves(Plan plan) {
+    /** The curves of a plan's devices. */
+    public DeviceCurves(Plan plan) {
         this.plan = plan;
         cold = new CurvePair[plan.elements().size()];
         hot = new CurvePair[cold.length];
@@ -23,7 +24,7 @@ final class DeviceCurves {
     }
 
     /** At the coldest ambient: slowest, for protection. */
-    CurvePair cold(int element) {
+    public CurvePair cold(int element) {
         return cold[element];
     }
 
@@ -37,7 +38,7 @@ final class DeviceCurves {
     }
 
     /** Coldest ambient of a device: that of its zone, outside else; degrees Celsius. */
-    double coldC(int device) {
+    public double coldC(int device) {
         int zone = zone(device);
         return zone < 0 ? plan.practice().value("state.cold") : plan.zones().get(zone).ambientMinC();
     }
