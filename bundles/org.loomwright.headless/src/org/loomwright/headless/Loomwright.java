@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 import org.loomwright.headless.check.CheckCommand;
+import org.loomwright.headless.draw.DrawCommand;
 import org.loomwright.headless.earth.EarthCommand;
 import org.loomwright.headless.list.BomCommand;
 import org.loomwright.headless.list.CablesCommand;
@@ -94,6 +95,7 @@ public final class Loomwright implements Runnable {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
         commands.put("check", () -> new CheckCommand(console, interrupt));
         commands.put("protection", () -> new ProtectionCommand(console, interrupt));
+        commands.put("draw", () -> new DrawCommand(console, interrupt));
         commands.put("curves", () -> new CurvesCommand(console, interrupt));
         commands.put("earth", () -> new EarthCommand(console, interrupt));
         commands.put("bom", () -> new BomCommand(console));

@@ -4,6 +4,7 @@ package org.loomwright.diagram.overlay;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.loomwright.diagram.scene.Fill;
 import org.loomwright.diagram.scene.Mark.Anchor;
 import org.loomwright.diagram.scene.MapTone;
@@ -27,10 +28,11 @@ public final class OverlayLegend {
     private OverlayLegend() {
     }
 
-    /** Paints the legend with its upper left corner at a point; it ends at most 90 px right of its bar. */
+    /** Paints the legend with its upper left corner at a point; its limits are told beside its name. */
     public static void paint(SceneBuilder scene, TextMeasure type, OverlayScale scale, double x, double y) {
         scene.group(null, "legend: " + scale.kind().words());
-        String limit = scale.limits().isEmpty() ? "" : "limit " + number(scale.limits().get(0)) + " " + scale.kind().unit();
+        String limit = scale.limits().isEmpty() ? "" : (scale.limits().size() == 1 ? "limit " : "limits ")
+                + scale.limits().stream().map(OverlayLegend::number).collect(Collectors.joining(", ")) + " " + scale.kind().unit();
         scene.text(x, y + 11, scale.kind().words(), TEXT_PX, true, Anchor.START, Role.INK);
         double top = y + DOWN_PX;
         for (int i = 0; i < PIECES; i++) {
@@ -59,7 +61,8 @@ public final class OverlayLegend {
             }
         }
         if (!limit.isEmpty()) {
-            scene.text(x + BAR_PX + 10, top + 10, limit, TEXT_PX, false, Anchor.START, Role.INK2);
+            scene.text(x + type.widthPx(scale.kind().words(), TEXT_PX, true) + 8, y + 11, "\u25BC " + limit, TEXT_PX, false, Anchor.START,
+                    Role.INK2);
         }
     }
 

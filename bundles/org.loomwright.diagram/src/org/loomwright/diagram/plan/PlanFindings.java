@@ -55,8 +55,8 @@ record PlanFindings(Map<String, Marked> badges, List<PlanFoot.Line> lines) {
                 continue;
             }
             badges.merge(at, new Marked(badge(finding), 1), (known, more) -> known.with(more.badge(), true));
-            lines.add(new PlanFoot.Line(finding.element(), badge(finding), shown.shown(finding.element()) + ": " + finding.title(),
-                    detail(finding)));
+            lines.add(new PlanFoot.Line(finding.element(), badge(finding), head(shown.shown(finding.element()),
+                    finding.title()), detail(finding)));
         }
         for (Finding finding : sorted) {
             if (finding.accepted() == null && finding.severity() != Severity.NOTE) {
@@ -64,6 +64,10 @@ record PlanFindings(Map<String, Marked> badges, List<PlanFoot.Line> lines) {
             }
         }
         return new PlanFindings(badges, lines);
+    }
+
+    private static String head(String element, String title) {
+        return title.contains(element) ? title : element + ": " + title;
     }
 
     private static void causes(Finding finding, Set<String> drawn, Map<String, Marked> badges) {

@@ -27,7 +27,7 @@ final class PlanKey {
 
     /** Paints the key below its head. */
     void paint(double x, double y) {
-        List<Sign> signs = List.of(new Sign(overlay ? "run, coloured by the overlay" : "duct, grey = share filled", this::duct),
+        List<Sign> signs = List.of(new Sign(overlay ? "run, coloured by value" : "duct, grey = share filled", this::duct),
                 new Sign("open run, no duct", this::open), new Sign("supply", this::supply), new Sign("return", this::back),
                 new Sign("existing", this::existing), new Sign("place", this::place),
                 new Sign("hot zone", this::hot), new Sign("wet zone", this::wet), new Sign("hidden edge", this::hidden),

@@ -22,10 +22,11 @@ import org.loomwright.diagram.scene.TextMeasure;
  * @param runs   lines of the runs
  * @param lanes  cables in the runs
  * @param seats  seats of the devices
+ * @param unplaced number of devices that found no ground on the largest sheet
  * @param room   ground taken so far, for the labels
  */
 record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> places, List<List<Point>> runs, Lanes lanes,
-        List<Seat> seats, Room room) {
+        List<Seat> seats, int unplaced, Room room) {
     /** Width of a duct, px. */
     static final double DUCT_PX = 24;
     private static final double CLEAR_PX = 2;
@@ -44,8 +45,13 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
                 return last;
             }
         }
-        return new PlanLayout(last.sheet, last.to, last.ductPx, last.places, last.runs, last.lanes,
-                last.seats.stream().filter(seat -> seat != null).toList(), last.room);
+        return last.withoutGaps(content.devices().size());
+    }
+
+    private PlanLayout withoutGaps(int devices) {
+        List<Seat> found = seats.stream().filter(seat -> seat != null).toList();
+        int seated = found.stream().mapToInt(seat -> seat.form().cells().size()).sum();
+        return new PlanLayout(sheet, to, ductPx, places, runs, lanes, found, devices - seated, room);
     }
 
     private static PlanLayout on(PlanSheet sheet, PlanContent content, TextMeasure type, Set<String> badged) {
@@ -66,7 +72,7 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
         wishes.forEach(wish -> room.take(Bounds.around(wish.anchor(), PLACE_PX / 2)));
         List<Seat> seats = new ArrayList<>();
         seats.addAll(new SeatPlanner(room).seats(wishes));
-        return new PlanLayout(sheet, to, DUCT_PX, places, runs, new Lanes(content, runs, DUCT_PX - 5), seats, room);
+        return new PlanLayout(sheet, to, DUCT_PX, places, runs, new Lanes(content, runs, DUCT_PX - 5), seats, 0, room);
     }
 
     private static List<SeatPlanner.Wish> wishes(PlanContent content, List<Point> places, List<List<Point>> runs,

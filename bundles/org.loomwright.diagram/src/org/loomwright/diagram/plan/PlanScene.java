@@ -5,13 +5,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.loomwright.diagram.overlay.OverlayFigures;
+import org.loomwright.diagram.overlay.OverlayKind;
 import org.loomwright.diagram.overlay.OverlayLegend;
+import org.loomwright.diagram.overlay.OverlayValues;
 import org.loomwright.diagram.scene.Mark.Anchor;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.SceneBuilder;
 import org.loomwright.diagram.scene.Stroke;
 import org.loomwright.diagram.scene.TextMeasure;
+import org.loomwright.diagram.services.DrawingRequest;
 
 /**
  * The plan of a vehicle, to scale: zones, structure bodies, ducts with the cables in them, devices where they sit, findings. Runs
@@ -19,7 +23,9 @@ import org.loomwright.diagram.scene.TextMeasure;
  */
 public final class PlanScene {
     private static final double LEGEND_PX = 320;
-    private final PlanInput input;
+    private final DrawingRequest input;
+    private final PlanView view;
+    private final OverlayValues overlayValues;
     private final TextMeasure type;
     private final PlanContent content;
     private final PlanFindings findings;
@@ -27,19 +33,39 @@ public final class PlanScene {
     private final DuctFill fill;
     private final SceneBuilder scene;
 
-    private PlanScene(PlanInput input, TextMeasure type) {
+    private PlanScene(DrawingRequest input, PlanView view, TextMeasure type) {
         this.input = input;
+        this.view = view;
         this.type = type;
-        content = PlanReader.read(input.vehicle(), input.arrangement(), input.view());
-        findings = input.findings() == null ? PlanFindings.NONE : PlanFindings.of(input.findings(), input.caseName(),
+        content = PlanReader.read(input.vehicle(), input.arrangement(), view);
+        findings = input.study() == null ? PlanFindings.NONE : PlanFindings.of(input.study().findings(), input.caseName(),
                 input.arrangement() == null ? "" : input.arrangement().getName(), drawn(content));
         layout = PlanLayout.of(content, PlanFoot.HEIGHT_PX, type, findings.badges().keySet());
         fill = DuctFill.of(input.vehicle(), input.arrangement(), content);
+        overlayValues = overlay(input);
         scene = new SceneBuilder(name() + ", plan", layout.sheet().widthPx(), layout.sheet().heightPx());
     }
 
-    static Scene draw(PlanInput input, TextMeasure type) {
-        return new PlanScene(input, type).build();
+    /** The plan from above; see {@link #of(DrawingRequest, PlanView, TextMeasure)}. */
+    public static Scene of(DrawingRequest request, TextMeasure type) {
+        return of(request, PlanView.ABOVE, type);
+    }
+
+    /**
+     * Draws a plan in the thread that owns the model. An overlay of figures is left out as long as there is no study.
+     *
+     * @param type metrics of the typeface
+     */
+    public static Scene of(DrawingRequest request, PlanView view, TextMeasure type) {
+        return new PlanScene(request, view, type).build();
+    }
+
+    private static OverlayValues overlay(DrawingRequest input) {
+        if (input.overlay() == OverlayKind.FILL) {
+            return FillOverlay.of(input.vehicle(), input.arrangement());
+        }
+        return input.overlay() == null || input.study() == null ? null
+                : OverlayFigures.of(input.overlay(), input.study(), input.caseName());
     }
 
     private Scene build() {
@@ -47,7 +73,7 @@ public final class PlanScene {
         scene.group(null, "frame");
         scene.rectangle(null, Stroke.solid(Role.INK2, 1), PlanSheet.FRAME_PX, PlanSheet.FRAME_PX,
                 sheet.widthPx() - 2 * PlanSheet.FRAME_PX, sheet.heightPx() - 2 * PlanSheet.FRAME_PX);
-        OverlayPainter overlay = input.overlay() == null ? null : new OverlayPainter(content, layout, input.overlay(), scene);
+        OverlayPainter overlay = overlayValues == null ? null : new OverlayPainter(content, layout, overlayValues, scene);
         GroundPainter ground = new GroundPainter(content, layout.to(), scene);
         ground.paint();
         if (overlay != null) {
@@ -114,7 +140,7 @@ public final class PlanScene {
         if (input.vehicle().getKind() != null && !input.vehicle().getKind().isBlank()) {
             words.add(input.vehicle().getKind().strip());
         }
-        words.add(input.view().words() + (content.stated() ? "" : "; its outline is not stated, a plain one is drawn"));
+        words.add(view.words() + (content.stated() ? "" : "; its outline is not stated, a plain one is drawn"));
         if (input.arrangement() != null) {
             words.add("arrangement " + title(input.arrangement().getLabel(), input.arrangement().getName()));
         }
@@ -122,22 +148,25 @@ public final class PlanScene {
             words.add("case " + input.caseName());
         }
         long without = content.cables().stream().filter(cable -> !cable.known()).count();
+        if (layout.unplaced() > 0) {
+            words.add(layout.unplaced() + " devices found no room on this sheet");
+        }
         if (without > 0) {
             words.add(without + (without == 1 ? " cable has" : " cables have") + " no way yet and " + (without == 1 ? "is" : "are")
                     + " not drawn");
         }
         scene.text(sheet.left(), sheet.top() + 40, new PlanFoot(sheet, scene, type).fitted(String.join(", ", words),
-                sheet.right() - sheet.left() - (input.overlay() == null ? 0 : LEGEND_PX), false), 13, false, Anchor.START, Role.INK2);
-        if (input.overlay() != null) {
-            OverlayLegend.paint(scene, type, input.overlay().scale(), sheet.right() - LEGEND_PX, sheet.top());
+                sheet.right() - sheet.left() - (overlayValues == null ? 0 : LEGEND_PX), false), 13, false, Anchor.START, Role.INK2);
+        if (overlayValues != null) {
+            OverlayLegend.paint(scene, type, overlayValues.scale(), sheet.right() - LEGEND_PX, sheet.top());
         }
     }
 
     private void foot(PlanSheet sheet) {
         PlanFoot foot = new PlanFoot(sheet, scene, type);
-        foot.findings(findings.lines(), input.findings() != null);
+        foot.findings(findings.lines(), input.study() != null);
         foot.zones(content.zones());
-        foot.key(input.overlay() != null);
+        foot.key(overlayValues != null);
         foot.scaleBar(layout.to());
         List<PlanFoot.Field> fields = new ArrayList<>();
         fields.add(new PlanFoot.Field("vehicle", input.vehicle().getName()));

@@ -4,8 +4,9 @@ package org.loomwright.diagram.plan;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.eclipse.emf.ecore.EObject;
-import org.loomwright.diagram.scene.Role;
+import org.loomwright.diagram.services.DiagramServices;
 import org.loomwright.model.edits.NewNames;
 import org.loomwright.model.parts.Named;
 import org.loomwright.model.vehicle.Attachment;
@@ -21,12 +22,11 @@ import org.loomwright.model.vehicle.VehicleFactory;
 import org.loomwright.model.vehicle.Zone;
 
 /** What a plan needs to know of the model, in verbs that are the same for every diagram. */
-public final class PlanServices {
-    private PlanServices() {
-    }
+public final class PlanServices implements DiagramServices {
 
     /** Designation with the minus sign for devices and cables, the label or name for everything else. */
-    public static String label(EObject element) {
+    @Override
+    public String label(EObject element) {
         if (!(element instanceof Named named) || named.getName() == null) {
             return "";
         }
@@ -37,22 +37,25 @@ public final class PlanServices {
                 : named.getLabel();
     }
 
-    /** Colour role of an element's line or symbol, or the ground of a zone. */
-    public static Role role(EObject element) {
-        if (element instanceof Zone zone) {
-            return Boolean.TRUE.equals(zone.getHot()) ? Role.HOT : PlanReader.wet(zone.getWetness()) ? Role.WET : Role.DRY;
+    /** {@code hot}, {@code wet} or {@code dry} for zones, {@code existing} for the base vehicle, else the kind. */
+    @Override
+    public String role(EObject element) {
+        PlanKind kind = element == null ? null : PlanKind.of(element.eClass());
+        if (kind == null) {
+            return null;
         }
-        if (element instanceof Run) {
-            return Role.HAIR;
+        if (element instanceof Zone zone) {
+            return Boolean.TRUE.equals(zone.getHot()) ? "hot" : PlanReader.wet(zone.getWetness()) ? "wet" : "dry";
         }
         boolean existing = element instanceof Device device && Boolean.TRUE.equals(device.getExisting())
                 || element instanceof Cable cable && Boolean.TRUE.equals(cable.getExisting())
                 || element instanceof EarthPoint point && Boolean.TRUE.equals(point.getExisting());
-        return existing ? Role.INK3 : Role.INK;
+        return existing ? "existing" : kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** What is told when the pointer rests on an element: name, label, what is stated of it; with units. */
-    public static String tip(EObject element) {
+    @Override
+    public String tip(EObject element) {
         List<String> words = new ArrayList<>();
         words.add(label(element));
         if (element instanceof Named named && named.getLabel() != null && !words.contains(named.getLabel())) {
@@ -74,17 +77,20 @@ public final class PlanServices {
     }
 
     /** Where a run or cable begins: a place, device or earth point; null for one that begins nowhere, and for no edge. */
-    public static EObject source(EObject edge) {
+    @Override
+    public EObject source(EObject edge) {
         return edge instanceof Run run ? run.getFrom() : end(edge, true);
     }
 
     /** Where a run or cable ends; see {@link #source}. */
-    public static EObject target(EObject edge) {
+    @Override
+    public EObject target(EObject edge) {
         return edge instanceof Run run ? run.getTo() : end(edge, false);
     }
 
     /** True when a run can be made between two: different places of one vehicle that no run joins yet. */
-    public static boolean canConnect(EObject from, EObject to) {
+    @Override
+    public boolean canConnect(EObject from, EObject to) {
         if (!(from instanceof Place a) || !(to instanceof Place b) || a == b || a.eContainer() != b.eContainer()
                 || !(a.eContainer() instanceof Vehicle vehicle)) {
             return false;
@@ -98,7 +104,8 @@ public final class PlanServices {
      *
      * @throws IllegalArgumentException when {@link #canConnect} says no
      */
-    public static Run connect(EObject from, EObject to) {
+    @Override
+    public Run connect(EObject from, EObject to) {
         if (!canConnect(from, to)) {
             throw new IllegalArgumentException("no run from " + label(from) + " to " + label(to)
                     + ": expected two places of one vehicle that no run joins yet");

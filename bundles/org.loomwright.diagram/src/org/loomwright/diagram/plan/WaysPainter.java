@@ -48,14 +48,26 @@ final class WaysPainter {
             begin(r, fill);
             scene.line(Stroke.solid(Role.PAPER, layout.ductPx() - 2 * WALL_PX), extended(r, layout.ductPx() / 2 - WALL_PX));
             DuctFill.Filled filled = fill.byRun().get(r);
-            Tone tone = overlay == null ? null : overlay.of(r);
-            if (tone != null) {
-                scene.line(Stroke.solid(tone, layout.ductPx() - OVERLAY_IN_PX), layout.runs().get(r));
-            } else if (overlay == null && filled != null && filled.known()) {
+            if (overlay == null && filled != null && filled.known()) {
                 double width = StrictMath.min(1, filled.share()) * (layout.ductPx() - 2 * WALL_PX);
                 if (width > NARROWEST_PX) {
                     scene.line(Stroke.solid(Role.FILL, width), layout.runs().get(r));
                 }
+            }
+        }
+        if (overlay != null) {
+            tones(overlay, fill);
+        }
+    }
+
+    /** Colours over the runs; those of a run reach over the places at its ends. */
+    private void tones(RunTone overlay, DuctFill fill) {
+        for (int r = 0; r < content.runs().size(); r++) {
+            Tone tone = overlay.of(r);
+            if (tone != null) {
+                begin(r, fill);
+                double width = layout.ductPx() - OVERLAY_IN_PX;
+                scene.line(Stroke.solid(tone, width), extended(r, width / 2));
             }
         }
     }

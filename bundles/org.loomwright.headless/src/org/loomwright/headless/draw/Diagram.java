@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.headless.draw;
+
+/** Diagrams that can be drawn. */
+enum Diagram {
+    /** The vehicle to scale. */
+    PLAN
+}

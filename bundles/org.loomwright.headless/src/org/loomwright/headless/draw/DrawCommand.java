@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.headless.draw;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.loomwright.diagram.overlay.OverlayKind;
+import org.loomwright.diagram.paint.PngPainter;
+import org.loomwright.diagram.paint.SvgPainter;
+import org.loomwright.diagram.paint.Theme;
+import org.loomwright.diagram.paint.Type;
+import org.loomwright.diagram.plan.PlanView;
+import org.loomwright.diagram.scene.Scene;
+import org.loomwright.headless.BadInputException;
+import org.loomwright.headless.Console;
+import org.loomwright.headless.EnumWord;
+import org.loomwright.headless.ExitCode;
+import org.loomwright.headless.Interrupt;
+import org.loomwright.headless.OutputFile;
+import org.loomwright.headless.input.FaultLine;
+import org.loomwright.model.files.ReadFault;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
+
+/** {@code loomwright draw}: draws a diagram of a vehicle with its findings. */
+@Command(name = "draw", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Draws the vehicle to scale with its ducts, cables, devices and findings.",
+        footer = {"", "Without --arrangement the adopted arrangement is drawn. Without --case findings of all cases are shown, "
+                + "and an overlay shows the worst value of all."})
+public final class DrawCommand implements Callable<Integer> {
+    private static final double LARGEST_SCALE = 10;
+
+    /** Colours of the drawing. */
+    enum Ground { LIGHT, DARK }
+
+    private static final class GroundWord extends EnumWord<Ground> {
+        GroundWord() {
+            super(Ground.class);
+        }
+    }
+
+    private static final class DiagramWord extends EnumWord<Diagram> {
+        DiagramWord() {
+            super(Diagram.class);
+        }
+    }
+
+    private static final class ViewWord extends EnumWord<PlanView> {
+        ViewWord() {
+            super(PlanView.class);
+        }
+    }
+
+    /** Overlays by their names with hyphens. */
+    private static final class OverlayWord implements ITypeConverter<OverlayKind> {
+        @Override
+        public OverlayKind convert(String text) {
+            return Arrays.stream(OverlayKind.values()).filter(kind -> word(kind).equals(text.toLowerCase(Locale.ROOT)))
+                    .findFirst().orElseThrow(() -> new TypeConversionException("'" + text + "' is none; expected one of "
+                            + String.join(", ", Arrays.stream(OverlayKind.values()).map(OverlayWord::word).toList())));
+        }
+
+        private static String word(OverlayKind kind) {
+            return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    @Parameters(index = "0", paramLabel = "FILE", description = "Vehicle file.")
+    private Path file;
+
+    @Option(names = {"-d", "--diagram"}, paramLabel = "DIAGRAM", defaultValue = "plan", converter = DiagramWord.class,
+            description = "plan. Default: ${DEFAULT-VALUE}.")
+    private Diagram diagram;
+
+    @Option(names = "--view", paramLabel = "VIEW", defaultValue = "above", converter = ViewWord.class,
+            description = "Plan from above or from the side. Default: ${DEFAULT-VALUE}.")
+    private PlanView view;
+
+    @Option(names = {"-a", "--arrangement"}, paramLabel = "NAME", description = "Arrangement to draw.")
+    private String arrangement;
+
+    @Option(names = {"-c", "--case"}, paramLabel = "NAME", description = "Case whose findings and values are shown.")
+    private String caseName;
+
+    @Option(names = {"-p", "--practice"}, paramLabel = "FILE", description = "Practice to follow instead of the vehicle's own.")
+    private Path practiceFile;
+
+    @Option(names = "--overlay", paramLabel = "OVERLAY", converter = OverlayWord.class,
+            description = "Colours by voltage-drop, temperature, fuse-load, fill or potential.")
+    private OverlayKind overlay;
+
+    @Option(names = {"-o", "--output", "--out"}, paramLabel = "FILE",
+            description = "File to write, .svg or .png. Default: an SVG file here, named after vehicle and diagram.")
+    private Path output;
+
+    @Option(names = "--theme", paramLabel = "THEME", defaultValue = "light", converter = GroundWord.class,
+            description = "light or dark. Default: ${DEFAULT-VALUE}.")
+    private Ground theme;
+
+    @Option(names = "--scale", paramLabel = "NUMBER", defaultValue = "1",
+            description = "Pixels of a PNG for each pixel of the drawing, up to 10. Default: ${DEFAULT-VALUE}.")
+    private double scale;
+
+    private final Console console;
+    private final Interrupt interrupt;
+
+    /** The command on a console. */
+    public DrawCommand(Console console, Interrupt interrupt) {
+        this.console = console;
+        this.interrupt = interrupt;
+    }
+
+    @Override
+    public Integer call() {
+        if (!(scale > 0) || scale > LARGEST_SCALE) {
+            throw new BadInputException("--scale must be above 0 and at most 10, not " + scale);
+        }
+        Path target = output == null ? named() : output;
+        boolean png = isPng(target);
+        new OutputFile(target).checkPlace();
+        List<ReadFault> faults = new ArrayList<>();
+        Type type = Type.load();
+        Scene scene = new VehicleDrawing(console, interrupt, new VehicleDrawing.Wanted(diagram, view, arrangement, caseName,
+                overlay)).scene(file, practiceFile, type, faults);
+        faults.stream().map(FaultLine::of).forEach(console.err()::println);
+        if (!faults.isEmpty()) {
+            return ExitCode.BAD_INPUT.code();
+        }
+        Theme colours = theme == Ground.DARK ? Theme.dark() : Theme.light();
+        new OutputFile(target).write(out -> {
+            if (png) {
+                PngPainter.write(scene, colours, type, scale, out);
+            } else {
+                out.write(SvgPainter.paint(scene, colours, type).getBytes(StandardCharsets.UTF_8));
+            }
+        });
+        console.out().println(target);
+        return ExitCode.CLEAN.code();
+    }
+
+    private Path named() {
+        String name = file.getFileName() == null ? "vehicle" : file.getFileName().toString().replaceFirst("\\.vehicle$", "");
+        return Path.of(name + "-" + diagram.name().toLowerCase(Locale.ROOT) + ".svg");
+    }
+
+    private static boolean isPng(Path target) {
+        String name = target.toString().toLowerCase(Locale.ROOT);
+        if (!name.endsWith(".png") && !name.endsWith(".svg")) {
+            throw new BadInputException("cannot write " + target + ": its name must end with .svg or .png");
+        }
+        return name.endsWith(".png");
+    }
+}
