@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.tool;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.loomwright.diagram.scene.Group;
+import org.loomwright.diagram.scene.Point;
+
+/**
+ * Moves what is selected, in steps of the grid; freely while ctrl is held, along one direction while shift is. A step of the
+ * drag only sets an offset: the groups to be painted are gathered once, when it begins.
+ *
+ * @param from     where it began, screen px
+ * @param elements what is moved
+ * @param ghosts   its groups
+ */
+public record MoveTool(Point from, Set<String> elements, List<Group> ghosts) implements Tool {
+    public MoveTool {
+        elements = Collections.unmodifiableSet(new LinkedHashSet<>(elements));
+        ghosts = List.copyOf(ghosts);
+    }
+
+    /** Takes up the movable part of the selection. */
+    static MoveTool begin(Point from, ToolContext context) {
+        Set<String> moved = new LinkedHashSet<>(context.selection());
+        moved.removeIf(context.movable().negate());
+        List<Group> ghosts = new ArrayList<>();
+        moved.forEach(id -> ghosts.addAll(context.hits().groups(id)));
+        return new MoveTool(from, moved, ghosts);
+    }
+
+    @Override
+    public ToolResult pointer(PointerEvent event, ToolContext context) {
+        Point by = by(event, context);
+        return switch (event.what()) {
+            case RELEASE -> by.x() == 0 && by.y() == 0 ? captureLost()
+                    : ToolResult.editing(new SelectTool(), new EditRequest.Move(elements, by.x(), by.y()));
+            case LEAVE -> ToolResult.to(this, Feedback.NONE);
+            default -> ToolResult.to(this, new Feedback(null, ghosts, by.x(), by.y(), null));
+        };
+    }
+
+    private Point by(PointerEvent event, ToolContext context) {
+        double dx = (event.at().x() - from.x()) / context.viewport().scale();
+        double dy = (event.at().y() - from.y()) / context.viewport().scale();
+        if (event.shift()) {
+            boolean across = StrictMath.abs(dx) >= StrictMath.abs(dy);
+            dx = across ? dx : 0;
+            dy = across ? 0 : dy;
+        }
+        double grid = event.ctrl() ? 0 : context.gridPx();
+        return grid > 0 ? new Point(grid * StrictMath.rint(dx / grid), grid * StrictMath.rint(dy / grid)) : new Point(dx, dy);
+    }
+
+    @Override
+    public ToolResult key(KeyEvent event, ToolContext context) {
+        return event.key() == KeyEvent.Key.ESCAPE ? captureLost() : ToolResult.to(this, Feedback.NONE);
+    }
+
+    @Override
+    public ToolResult captureLost() {
+        return ToolResult.to(new SelectTool(), Feedback.NONE);
+    }
+
+    @Override
+    public Cursor cursor() {
+        return Cursor.MOVE;
+    }
+}
