@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Point;
@@ -30,6 +31,8 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
     /** Width of a duct, px. */
     static final double DUCT_PX = 24;
     private static final double CLEAR_PX = 2;
+    /** Orders in which the seats are tried on one sheet; what found no ground comes first in the next. */
+    private static final int ATTEMPTS = 4;
     private static final double PLACE_PX = 6;
 
     /**
@@ -61,6 +64,7 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
         Room room = new Room(sheet.field());
         room.edge(to.at(content.vehicle()));
         content.bodies().forEach(body -> room.edge(to.at(body.outline())));
+        content.zones().stream().filter(zone -> zone.outline() != null).forEach(zone -> room.edge(to.at(zone.outline())));
         for (int r = 0; r < runs.size(); r++) {
             List<Point> line = runs.get(r);
             for (int i = 1; i < line.size(); i++) {
@@ -70,9 +74,19 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
         PlanDimensions.ground(content, to, sheet).forEach(room::take);
         List<SeatPlanner.Wish> wishes = wishes(content, places, runs, new SeatForms(content, type, to.pxPerMm(), badged));
         wishes.forEach(wish -> room.take(Bounds.around(wish.anchor(), PLACE_PX / 2)));
-        List<Seat> seats = new ArrayList<>();
-        seats.addAll(new SeatPlanner(room).seats(wishes));
-        return new PlanLayout(sheet, to, DUCT_PX, places, runs, new Lanes(content, runs, DUCT_PX - 5), seats, 0, room);
+        Set<Integer> first = new TreeSet<>();
+        Room taken = room;
+        List<Seat> seats = List.of();
+        for (int attempt = 0; attempt < ATTEMPTS && (attempt == 0 || seats.contains(null)); attempt++) {
+            for (int w = 0; w < seats.size(); w++) {
+                if (seats.get(w) == null) {
+                    first.add(w);
+                }
+            }
+            taken = room.copy();
+            seats = new SeatPlanner(taken).seats(wishes, first);
+        }
+        return new PlanLayout(sheet, to, DUCT_PX, places, runs, new Lanes(content, runs, DUCT_PX - 5), seats, 0, taken);
     }
 
     private static List<SeatPlanner.Wish> wishes(PlanContent content, List<Point> places, List<List<Point>> runs,

@@ -93,7 +93,7 @@ public final class PlanScene {
     }
 
     private void devices(WaysPainter ways, OverlayPainter overlay) {
-        SeatPainter seats = new SeatPainter(content, scene);
+        SeatPainter seats = new SeatPainter(content, layout.room(), scene, type);
         BadgePainter badges = new BadgePainter(layout, findings, scene, type);
         layout.seats().forEach(seats::leader);
         ways.places();

@@ -19,6 +19,16 @@ final class Room {
         this.field = field;
     }
 
+    /** The same ground, to be taken otherwise. */
+    Room copy() {
+        Room copy = new Room(field);
+        copy.solid.addAll(solid);
+        copy.ducts.addAll(ducts);
+        copy.leaders.addAll(leaders);
+        copy.edges.addAll(edges);
+        return copy;
+    }
+
     /** A straight line. */
     record Segment(Point a, Point b) {
         boolean crosses(Segment other) {

@@ -10,6 +10,7 @@ import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.SceneBuilder;
 import org.loomwright.diagram.scene.Stroke;
+import org.loomwright.diagram.scene.TextMeasure;
 import org.loomwright.diagram.symbol.DeviceSymbols;
 import org.loomwright.diagram.symbol.Symbol;
 import org.loomwright.diagram.symbol.Symbols;
@@ -22,10 +23,14 @@ final class SeatPainter {
     private static final double TALLEST_PX = 28;
     private static final Stroke LEADER = Stroke.solid(Role.INK2, 0.75);
     private final PlanContent content;
+    private final Room room;
     private final SceneBuilder scene;
+    private final TextMeasure type;
 
-    SeatPainter(PlanContent content, SceneBuilder scene) {
+    SeatPainter(PlanContent content, Room room, SceneBuilder scene, TextMeasure type) {
         this.content = content;
+        this.room = room;
+        this.type = type;
         this.scene = scene;
     }
 
@@ -58,8 +63,17 @@ final class SeatPainter {
         for (SeatForm.Text text : form.texts()) {
             String id = text.device() < 0 ? null : content.devices().get(text.device()).id();
             scene.group(Group.Kind.LABEL, id, text.mark().text());
-            scene.mark(text.mark());
+            scene.mark(overEdge(text.mark(), form.plate()) ? plated(text.mark()) : text.mark());
         }
+    }
+
+    private boolean overEdge(Mark.Text text, Bounds plate) {
+        Bounds ground = type.bounds(text);
+        return !plate.holds(ground) && room.edgesCovered(ground) > 0;
+    }
+
+    private static Mark.Text plated(Mark.Text text) {
+        return new Mark.Text(text.at(), text.text(), text.sizePx(), text.bold(), text.anchor(), text.tone(), true);
     }
 
     /** The symbol in the size of plans, smaller where it would leave its plate. */

@@ -4,6 +4,7 @@ package org.loomwright.diagram.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Point;
@@ -18,6 +19,7 @@ final class SeatPlanner {
     private static final double LEADER_CROSSED = 90;
     private static final double DUCT_CROSSED = 34;
     private static final double EDGE_COVERED = 30;
+    private static final double EDGE_UNDER_TEXT = 120;
     private static final double SLANTED = 16;
     private final Room room;
 
@@ -35,12 +37,17 @@ final class SeatPlanner {
     record Wish(Point anchor, List<SeatForm> forms, List<Integer> ownRuns) {
     }
 
-    /** The seats in the order of the wishes; null for what found no ground. */
-    List<Seat> seats(List<Wish> wishes) {
+    /**
+     * The seats in the order of the wishes; null for what found no ground.
+     *
+     * @param first wishes to be met before all others
+     */
+    List<Seat> seats(List<Wish> wishes, Set<Integer> first) {
         List<Seat> seats = new ArrayList<>();
         wishes.forEach(wish -> seats.add(null));
         List<Integer> order = IntStream.range(0, wishes.size()).boxed()
-                .sorted(Comparator.comparingDouble((Integer w) -> -area(wishes.get(w))).thenComparing(w -> w)).toList();
+                .sorted(Comparator.comparing((Integer w) -> !first.contains(w)).thenComparing(w -> -area(wishes.get(w)))
+                        .thenComparing(w -> w)).toList();
         for (int w : order) {
             Seat seat = seat(wishes.get(w));
             if (seat != null) {
@@ -66,7 +73,8 @@ final class SeatPlanner {
                 SeatForm here = form.moved(wish.anchor().x(), wish.anchor().y());
                 if (room.free(here.all(), wish.ownRuns())) {
                     best.offer(new Seat(wish.anchor(), here, List.of()),
-                            form.cost() + EDGE_COVERED / 2 * room.edgesCovered(here.all()));
+                            form.cost() + EDGE_COVERED / 2 * room.edgesCovered(here.plate())
+                                    + EDGE_UNDER_TEXT * aside(here).stream().filter(ground -> room.edgesCovered(ground) > 0).count());
                 }
             }
         }
@@ -97,26 +105,34 @@ final class SeatPlanner {
         }
         Point end = new Point(clamped(anchor.x(), there.plate().left(), there.plate().right()),
                 clamped(anchor.y(), there.plate().top(), there.plate().bottom()));
+        double edges = EDGE_COVERED * room.edgesCovered(there.plate());
         boolean ownText = there.texts().stream().anyMatch(text -> text.device() >= 0) && form.cells().size() == 1
                 && coversText(there, anchor, end);
         if (ownText || !room.clear(anchor, end)) {
             return;
         }
+        if (there.cells().size() == 1) {
+            edges += EDGE_UNDER_TEXT * aside(there).stream().filter(ground -> room.edgesCovered(ground) > 0).count();
+        }
         double slant = StrictMath.abs(anchor.x() - end.x()) > 1 && StrictMath.abs(anchor.y() - end.y()) > 1 ? SLANTED : 0;
         best.offer(new Seat(anchor, there, List.of(anchor, end)), form.cost() + ring + slant
                 + LEADER_CROSSED * room.leadersCrossed(anchor, end) + DUCT_CROSSED * room.ductsCrossed(anchor, end)
-                + EDGE_COVERED * room.edgesCovered(there.all()));
+                + edges);
     }
 
     /** The leader would run over the texts beside the plate. */
     private static boolean coversText(SeatForm form, Point from, Point to) {
+        return aside(form).stream().anyMatch(ground -> ground.width() > 5 && ground.height() > 5 && ground.meets(from, to));
+    }
+
+    /** Ground of a form outside its plate, where its texts are. */
+    private static List<Bounds> aside(SeatForm form) {
         Bounds all = form.all();
         Bounds plate = form.plate();
-        List<Bounds> aside = List.of(new Bounds(all.left(), all.top(), plate.left(), all.bottom()),
+        return List.of(new Bounds(all.left(), all.top(), plate.left(), all.bottom()),
                 new Bounds(plate.right(), all.top(), all.right(), all.bottom()),
                 new Bounds(all.left(), all.top(), all.right(), plate.top()),
                 new Bounds(all.left(), plate.bottom(), all.right(), all.bottom()));
-        return aside.stream().anyMatch(ground -> ground.width() > 5 && ground.height() > 5 && ground.meets(from, to));
     }
 
     private static double clamped(double value, double least, double most) {
