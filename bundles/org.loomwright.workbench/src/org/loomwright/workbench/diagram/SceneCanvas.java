@@ -1,0 +1,269 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench.diagram;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.PaintEvent;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+import org.loomwright.diagram.paint.Theme;
+import org.loomwright.diagram.scene.Bounds;
+import org.loomwright.diagram.scene.Group;
+import org.loomwright.diagram.scene.HitIndex;
+import org.loomwright.diagram.scene.Point;
+import org.loomwright.diagram.scene.Scene;
+import org.loomwright.diagram.scene.Viewport;
+import org.loomwright.diagram.tool.Feedback;
+import org.loomwright.diagram.tool.SelectTool;
+import org.loomwright.diagram.tool.Tool;
+import org.loomwright.diagram.tool.ToolContext;
+import org.loomwright.diagram.tool.ToolResult;
+
+/**
+ * Shows a scene. What stands still is painted once into an image; pointing, selecting and dragging only paint over it. Tools
+ * decide what the pointer means; what they ask for goes to the {@link Host}.
+ */
+public final class SceneCanvas extends Canvas {
+    private static final double LARGEST_FIT = 2;
+
+    /** Whoever owns what is drawn. */
+    public interface Host {
+        /** The person selects elements. */
+        void select(Set<String> ids);
+
+        /** The person asks for a change of the model. */
+        void edit(org.loomwright.diagram.tool.EditRequest request);
+
+        /** The pointer rests on an element, or on none (null). */
+        void hover(String id, Point at);
+    }
+
+    private final Typeface typeface;
+    private final Host host;
+    private final CanvasAccess access;
+    private Predicate<String> movable = id -> false;
+    private double gridPx = 10;
+    private Theme theme = Theme.light();
+    private Scene scene = new Scene("", 1, 1, List.of());
+    private HitIndex hits;
+    private Viewport viewport = Viewport.of(1, 1);
+    private Tool tool = new SelectTool();
+    private Feedback feedback = Feedback.NONE;
+    private Set<String> selection = Set.of();
+    private List<String> found = List.of();
+    private Image still;
+    private boolean fitted = true;
+
+    /** An empty canvas. */
+    public SceneCanvas(Composite parent, Host host) {
+        super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
+        this.host = host;
+        typeface = Typeface.of(getDisplay());
+        hits = HitIndex.of(scene, typeface.type());
+        access = new CanvasAccess(this);
+        addPaintListener(this::paint);
+        addListener(SWT.Resize, event -> resized());
+        addListener(SWT.Dispose, event -> dropStill());
+        new CanvasEvents(this);
+    }
+
+    /** Shows a scene; the part that is seen stays, or the whole is fitted as long as nobody zoomed. */
+    public void show(Scene next) {
+        boolean first = scene.groups().isEmpty();
+        scene = next;
+        hits = HitIndex.of(next, typeface.type());
+        feedback = Feedback.NONE;
+        if (first || fitted) {
+            fit();
+        }
+        damaged();
+    }
+
+    /** What is shown. */
+    public Scene scene() {
+        return scene;
+    }
+
+    /** What lies where. */
+    public HitIndex hits() {
+        return hits;
+    }
+
+    /** Which elements may be moved, and the grid they move on, px of the sheet. */
+    public void movable(Predicate<String> which, double grid) {
+        movable = which;
+        gridPx = grid;
+    }
+
+    /** Colours. */
+    public void theme(Theme colours) {
+        if (!theme.name().equals(colours.name())) {
+            theme = colours;
+            damaged();
+        }
+    }
+
+    /** Colours in use. */
+    public Theme theme() {
+        return theme;
+    }
+
+    /** Marks elements as selected. */
+    public void selection(Set<String> ids) {
+        if (!ids.equals(selection)) {
+            selection = Set.copyOf(ids);
+            access.selected(selection);
+            redraw();
+        }
+    }
+
+    /** What is marked as selected. */
+    public Set<String> selection() {
+        return selection;
+    }
+
+    /** Marks what a search found; the first is brought into sight. */
+    public void found(List<String> ids) {
+        found = List.copyOf(ids);
+        if (!ids.isEmpty()) {
+            bringIntoSight(Set.of(ids.get(0)));
+        }
+        redraw();
+    }
+
+    /** The whole sheet. */
+    public void fit() {
+        fitted = true;
+        Bounds whole = new Bounds(0, 0, scene.widthPx(), scene.heightPx());
+        viewport = viewport.fitting(whole, LARGEST_FIT);
+        damaged();
+    }
+
+    /** What is selected, as large as the window allows. */
+    public void fitSelection() {
+        Bounds room = hits.bounds(selection);
+        if (room != null) {
+            seen(viewport.fitting(room.grown(40), LARGEST_FIT));
+        }
+    }
+
+    /** Pans no more than needed. */
+    public void bringIntoSight(Set<String> ids) {
+        Bounds room = hits.bounds(ids);
+        if (room != null && !viewport.seen().holds(room)) {
+            seen(viewport.showing(room));
+        }
+    }
+
+    /** The part that is seen. */
+    public Viewport viewport() {
+        return viewport;
+    }
+
+    /** Shows another part. */
+    public void seen(Viewport next) {
+        fitted = false;
+        viewport = next;
+        damaged();
+    }
+
+    /** Takes up a tool. */
+    public void tool(Tool next) {
+        apply(tool.captureLost());
+        tool = next;
+        setCursor(CanvasEvents.cursor(getDisplay(), tool.cursor()));
+    }
+
+    /** The tool in use. */
+    public Tool tool() {
+        return tool;
+    }
+
+    /** What a tool may look at. */
+    ToolContext context() {
+        return new ToolContext(hits, viewport, selection, movable, gridPx);
+    }
+
+    /** Does what a tool asked for. */
+    void apply(ToolResult result) {
+        String before = feedback.hover();
+        tool = result.next();
+        if (!result.feedback().equals(feedback)) {
+            feedback = result.feedback();
+            redraw();
+        }
+        if (result.viewport() != null) {
+            seen(result.viewport());
+        }
+        if (result.selection() != null) {
+            host.select(result.selection());
+        }
+        if (result.edit() != null) {
+            host.edit(result.edit());
+        }
+        if (!isDisposed()) {
+            setCursor(CanvasEvents.cursor(getDisplay(), tool.cursor()));
+            if (before == null ? feedback.hover() != null : !before.equals(feedback.hover())) {
+                host.hover(feedback.hover(), null);
+            }
+        }
+    }
+
+    /** Tells the host that the pointer rests. */
+    void resting(Point at) {
+        if (feedback.hover() != null) {
+            host.hover(feedback.hover(), at);
+        }
+    }
+
+    private void resized() {
+        Rectangle area = getClientArea();
+        viewport = viewport.resized(Math.max(1, area.width), Math.max(1, area.height));
+        if (fitted) {
+            fit();
+        }
+        damaged();
+    }
+
+    private void damaged() {
+        dropStill();
+        redraw();
+    }
+
+    private void dropStill() {
+        if (still != null) {
+            still.dispose();
+            still = null;
+        }
+    }
+
+    private void paint(PaintEvent event) {
+        Rectangle area = getClientArea();
+        if (area.width <= 0 || area.height <= 0) {
+            return;
+        }
+        if (still == null) {
+            still = new Image(getDisplay(), (gc, width, height) -> paintStill(gc), area.width, area.height);
+        }
+        event.gc.drawImage(still, 0, 0);
+        try (SwtPainter painter = new SwtPainter(event.gc, theme, typeface, viewport)) {
+            painter.paint(SelectionMarks.selected(hits, selection), 0, 0);
+            painter.paint(SelectionMarks.hovered(hits, feedback.hover()), 0, 0);
+            List<Group> ghosts = feedback.ghosts();
+            painter.paint(ghosts, feedback.dxPx(), feedback.dyPx());
+            painter.paint(SelectionMarks.marquee(feedback.marquee(), viewport.scale()), 0, 0);
+        }
+    }
+
+    private void paintStill(GC gc) {
+        try (SwtPainter painter = new SwtPainter(gc, theme, typeface, viewport)) {
+            painter.paint(scene);
+            painter.paint(SelectionMarks.found(hits, found), 0, 0);
+        }
+    }
+}
