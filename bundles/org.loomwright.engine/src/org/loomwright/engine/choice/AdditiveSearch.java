@@ -22,12 +22,18 @@ import org.loomwright.engine.choice.ChoiceProblem.Term;
 final class AdditiveSearch {
     /** Kept answers a subtree; more take longer to look through than they save. */
     private static final int KEPT = 400;
+    /** Bounds are found in floating point, costs are whole. */
+    private static final double ROUNDING_UNITS = 0.01;
 
     private final ChoiceProblem problem;
     private final Domains domains;
     private final Costs costs;
     private final ChoiceEffort effort;
     private final List<Subtree> roots = new ArrayList<>();
+    private final DualPrices dual;
+    private final double[] prices;
+    /** Cost of some choice, or -1. */
+    private final long first;
     private final int[] rank;
     private final double[] room;
     private final double[] allowance;
@@ -53,14 +59,27 @@ final class AdditiveSearch {
         }
         EliminationTree tree = EliminationTree.of(new ChoiceProblem(problem.items(), limits, problem.pairings(),
                 problem.objective()));
-        List<List<int[]>> termsOf = new ArrayList<>();
-        problem.items().forEach(item -> termsOf.add(new ArrayList<>()));
-        for (int l = 0; l < limits.size(); l++) {
-            for (int k = 0; k < limits.get(l).terms().size(); k++) {
-                termsOf.get(limits.get(l).terms().get(k).item()).add(new int[] {l, k});
-            }
-        }
+        List<List<int[]>> termsOf = DualPrices.termsOf(decided.length, limits);
+        first = new FirstChoice(problem, limits, termsOf, domains, costs).cost();
+        dual = new DualPrices(decided.length, limits, termsOf, domains, costs);
+        prices = first < 0 ? new double[limits.size()] : dual.towards(first);
         tree.roots().forEach(root -> roots.add(new Subtree(root, limits, termsOf)));
+    }
+
+    /**
+     * Strikes options that no choice up to the first one's cost can contain (fixing by reduced costs: Dantzig, Fulkerson, Johnson
+     * 1954); true when there were any.
+     */
+    boolean strike(Domains from) {
+        if (first < 0) {
+            return false;
+        }
+        boolean struck = false;
+        for (Subtree root : roots) {
+            long others = roots.stream().filter(other -> other != root).mapToLong(other -> other.floor).sum();
+            struck |= root.strike(from, root.priced - root.worth(), first - others);
+        }
+        return struck;
     }
 
     /** Options of all items, or null when nothing meets the limits. */
@@ -68,7 +87,8 @@ final class AdditiveSearch {
         long cost = 0;
         int[] options = new int[decided.length];
         for (Subtree root : roots) {
-            Answer answer = root.best(Long.MAX_VALUE / 4);
+            long others = roots.stream().filter(other -> other != root).mapToLong(other -> other.floor).sum();
+            Answer answer = root.best(first < 0 ? Long.MAX_VALUE / 4 : first - others);
             if (answer == null) {
                 return null;
             }
@@ -132,6 +152,8 @@ final class AdditiveSearch {
         /** Items above that pair with items in the subtree. */
         private final int[] partnersAbove;
         private final long floor;
+        /** Least sum of costs with prices on what is taken of limits. */
+        private final double priced;
         private final Map<List<Integer>, List<Kept>> kept = new HashMap<>();
 
         Subtree(EliminationTree.Node node, List<Limit> all, List<List<int[]>> termsOf) {
@@ -172,6 +194,40 @@ final class AdditiveSearch {
                 cheapest += child.floor;
             }
             floor = cheapest;
+            double sum = dual.least(item, prices);
+            for (Subtree child : below) {
+                sum += child.priced;
+            }
+            priced = sum;
+        }
+
+        /** Worth of the room left. */
+        private double worth() {
+            double worth = 0;
+            for (int limit : limits) {
+                worth += prices[limit] * (room[limit] + allowance[limit]);
+            }
+            return worth;
+        }
+
+        /** Bound by the worth of the room left. */
+        private long pricedBound() {
+            return (long) StrictMath.ceil(priced - worth() - ROUNDING_UNITS);
+        }
+
+        private boolean strike(Domains from, double bound, long upTo) {
+            boolean struck = false;
+            double least = dual.least(item, prices);
+            for (int option : options) {
+                if (bound + dual.price(item, option, prices) - least - ROUNDING_UNITS > upTo) {
+                    from.close(item, option);
+                    struck = true;
+                }
+            }
+            for (Subtree child : below) {
+                struck |= child.strike(from, bound, upTo);
+            }
+            return struck;
         }
 
         private int[] partners() {
@@ -224,7 +280,7 @@ final class AdditiveSearch {
 
         /** No choice of the subtree is cheaper in the present room. */
         private long bound() {
-            long bound = floor;
+            long bound = StrictMath.max(floor, pricedBound());
             for (Kept each : keptHere()) {
                 if (each.bound > bound && atMost(each.in)) {
                     bound = each.bound;
@@ -239,6 +295,9 @@ final class AdditiveSearch {
                 if (least[k] > room[limits[k]] + allowance[limits[k]]) {
                     return null;
                 }
+            }
+            if (pricedBound() > upTo) {
+                return null;
             }
             List<Kept> known = keptHere();
             for (Kept each : known) {

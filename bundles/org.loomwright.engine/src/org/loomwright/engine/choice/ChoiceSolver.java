@@ -13,6 +13,7 @@ import org.loomwright.engine.choice.ChoiceProblem.FreePools;
  */
 public final class ChoiceSolver {
     private static final long COARSE_NODES = 200_000;
+    private static final int FIXING_ROUNDS = 4;
 
     private ChoiceSolver() {
     }
@@ -55,6 +56,10 @@ public final class ChoiceSolver {
     /** The least sum of costs; null when there is no choice. Domains must be narrowed. */
     static Proof additive(ChoiceProblem problem, Domains domains, Costs costs, ChoiceEffort effort) {
         AdditiveSearch search = new AdditiveSearch(problem, domains, costs, effort);
+        Domains left = domains.copy();
+        for (int round = 0; round < FIXING_ROUNDS && search.strike(left) && left.narrow(); round++) {
+            search = new AdditiveSearch(problem, left, costs, effort);
+        }
         try {
             AdditiveSearch.Found found = search.best();
             return found == null ? null : new Proof(found.options(), costs.toCost(found.cost()), costs.toCost(found.cost()));

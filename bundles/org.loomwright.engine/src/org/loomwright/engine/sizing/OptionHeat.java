@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.sizing;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.flow.FlowOptions;
@@ -16,6 +18,11 @@ import org.loomwright.engine.heat.Ratings;
 final class OptionHeat {
     private final Plan plan;
     private final GroupMemory groups;
+    private final Map<Asked, ConductorRating> known = new HashMap<>();
+
+    /** What a rating depends on. */
+    private record Asked(int cable, double sectionMm2, double ambientC, int counted) {
+    }
 
     OptionHeat(Plan plan, GroupMemory groups) {
         this.plan = plan;
@@ -29,8 +36,10 @@ final class OptionHeat {
 
     private ConductorRating rating(SolvedCase solved, int conductor, Plan.SectionOption option) {
         ConductorRating now = solved.ratings().get(conductor);
-        Plan.Cable cable = plan.cables().get(plan.conductors().get(conductor).cable());
-        return Ratings.of(cable, option.sectionMm2(), now.ambientC(), groups.counted(solved, conductor));
+        int cable = plan.conductors().get(conductor).cable();
+        int counted = groups.counted(solved, conductor);
+        return known.computeIfAbsent(new Asked(cable, option.sectionMm2(), now.ambientC(), counted),
+                asked -> Ratings.of(plan.cables().get(cable), option.sectionMm2(), now.ambientC(), counted));
     }
 
     /** Temperature with a section, degrees Celsius; that of the section at hand when ratings are not known. */
