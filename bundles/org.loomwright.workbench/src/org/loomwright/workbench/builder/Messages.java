@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench.builder;
+
+import org.eclipse.osgi.util.NLS;
+
+/** Texts of this package. */
+final class Messages extends NLS {
+    static String Check_failed;
+    static String Check_file;
+    static String Check_task;
+
+    static {
+        NLS.initializeMessages("org.loomwright.workbench.builder.messages", Messages.class);
+    }
+
+    private Messages() {
+    }
+}

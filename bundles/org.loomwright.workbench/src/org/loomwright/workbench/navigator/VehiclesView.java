@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench.navigator;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IResourceChangeEvent;
+import org.eclipse.core.resources.IResourceChangeListener;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.action.GroupMarker;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.ui.IWorkbenchActionConstants;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.actions.DeleteResourceAction;
+import org.eclipse.ui.actions.RefreshAction;
+import org.eclipse.ui.actions.RenameResourceAction;
+import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.part.ViewPart;
+
+/** The tree of vehicles, libraries, practices and stocks, with the worst finding of each as a badge. */
+public final class VehiclesView extends ViewPart {
+    private static final int QUIET_MS = 100;
+
+    private final IResourceChangeListener changes = this::changed;
+    private TreeViewer viewer;
+    private boolean waiting;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        viewer = new TreeViewer(parent, SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
+        FleetTree tree = new FleetTree();
+        viewer.setContentProvider(tree);
+        viewer.setLabelProvider(new DelegatingStyledCellLabelProvider(new FleetLabels(tree)));
+        viewer.setInput(ResourcesPlugin.getWorkspace().getRoot());
+        viewer.setAutoExpandLevel(2);
+        viewer.expandToLevel(2);
+        viewer.addOpenListener(event -> open(((IStructuredSelection) event.getSelection()).getFirstElement()));
+        getSite().setSelectionProvider(viewer);
+        makeActions();
+        ResourcesPlugin.getWorkspace().addResourceChangeListener(changes, IResourceChangeEvent.POST_CHANGE);
+    }
+
+    private void makeActions() {
+        RenameResourceAction rename = new RenameResourceAction(getSite());
+        DeleteResourceAction delete = new DeleteResourceAction(getSite());
+        RefreshAction refresh = new RefreshAction(getSite());
+        viewer.addSelectionChangedListener(event -> {
+            rename.selectionChanged(event.getStructuredSelection());
+            delete.selectionChanged(event.getStructuredSelection());
+            refresh.selectionChanged(event.getStructuredSelection());
+        });
+        getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.RENAME.getId(), rename);
+        getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.DELETE.getId(), delete);
+        getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.REFRESH.getId(), refresh);
+        MenuManager menu = new MenuManager();
+        menu.setRemoveAllWhenShown(true);
+        menu.addMenuListener(manager -> {
+            manager.add(rename);
+            manager.add(delete);
+            manager.add(refresh);
+            manager.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
+        });
+        Control control = viewer.getControl();
+        control.setMenu(menu.createContextMenu(control));
+        getSite().registerContextMenu(menu, viewer);
+    }
+
+    private void open(Object element) {
+        IFile file = element instanceof ArrangementNode node ? node.file() : element instanceof IFile own ? own : null;
+        try {
+            if (file != null) {
+                IDE.openEditor(getSite().getPage(), file);
+            } else {
+                viewer.setExpandedState(element, !viewer.getExpandedState(element));
+            }
+        } catch (PartInitException problem) {
+            ILog.of(VehiclesView.class).log(problem.getStatus());
+        }
+    }
+
+    /** Once for many changes: a build changes hundreds of markers. */
+    private synchronized void changed(IResourceChangeEvent event) {
+        if (!waiting && !viewer.getControl().isDisposed()) {
+            waiting = true;
+            viewer.getControl().getDisplay().asyncExec(() ->
+                    viewer.getControl().getDisplay().timerExec(QUIET_MS, this::refresh));
+        }
+    }
+
+    private void refresh() {
+        synchronized (this) {
+            waiting = false;
+        }
+        if (!viewer.getControl().isDisposed()) {
+            viewer.refresh();
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        viewer.getControl().setFocus();
+    }
+
+    /** The tree, for tests. */
+    TreeViewer viewer() {
+        return viewer;
+    }
+
+    @Override
+    public void dispose() {
+        ResourcesPlugin.getWorkspace().removeResourceChangeListener(changes);
+        super.dispose();
+    }
+}
