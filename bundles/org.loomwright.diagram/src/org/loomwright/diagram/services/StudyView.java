@@ -7,6 +7,7 @@ import java.util.Map;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.check.CheckContext;
+import org.loomwright.engine.earth.StructureLevels;
 import org.loomwright.engine.nets.NetFinder;
 import org.loomwright.engine.result.Finding;
 
@@ -72,6 +73,12 @@ public final class StudyView {
     /** Mark of an element that causes findings elsewhere; null for none. */
     public FindingMark causeMark(String element) {
         return FindingIndex.causeMark(index.causedBy(element));
+    }
+
+    /** Terminal against which potentials are given, as shown to people; empty without a case. */
+    public String reference() {
+        return context.cases().isEmpty() || plan().terminals().isEmpty() ? ""
+                : shown(plan().terminals().get(StructureLevels.minus(plan(), context.cases().get(0))).id());
     }
 
     /** How an id is shown to people, for example {@code -W12}. */
