@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench.editor;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.loomwright.diagram.paint.Theme;
+import org.loomwright.diagram.scene.Role;
+import org.loomwright.engine.assembly.Plan;
+import org.loomwright.model.vehicle.Arrangement;
+import org.loomwright.model.vehicle.Case;
+
+/** The strip above a drawing: which arrangement and which operating state is looked at, with what was found in each. */
+final class CaseStrip extends Composite {
+    private final VehicleDocument document;
+    private final Combo arrangements;
+    private final Composite row;
+    private final List<CasePill> pills = new ArrayList<>();
+    private List<String> shownCases = List.of();
+    private Theme theme = Theme.light();
+
+    CaseStrip(Composite parent, VehicleDocument document) {
+        super(parent, SWT.NONE);
+        this.document = document;
+        GridLayout layout = new GridLayout(4, false);
+        layout.marginHeight = 4;
+        layout.verticalSpacing = 0;
+        setLayout(layout);
+        Label which = new Label(this, SWT.NONE);
+        which.setText(Words.of("strip.arrangement"));
+        arrangements = new Combo(this, SWT.READ_ONLY | SWT.DROP_DOWN);
+        arrangements.addListener(SWT.Selection, event -> document.showArrangement(
+                document.vehicle().getArrangements().get(arrangements.getSelectionIndex()).getName()));
+        Label state = new Label(this, SWT.NONE);
+        state.setText(Words.of("strip.case"));
+        row = new Composite(this, SWT.NONE);
+        RowLayout pillRow = new RowLayout(SWT.HORIZONTAL);
+        pillRow.spacing = 6;
+        pillRow.marginTop = 0;
+        pillRow.marginBottom = 0;
+        pillRow.wrap = true;
+        row.setLayout(pillRow);
+        GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        wide.widthHint = 100;
+        row.setLayoutData(wide);
+        update(Theme.light());
+    }
+
+    /** Shows what is so now. */
+    void update(Theme colours) {
+        theme = colours;
+        int rgb = colours.colour(Role.PANEL);
+        Color ground = new Color(rgb >> 16 & 0xFF, rgb >> 8 & 0xFF, rgb & 0xFF);
+        setBackground(ground);
+        row.setBackground(ground);
+        for (var child : getChildren()) {
+            if (child instanceof Label) {
+                child.setBackground(ground);
+            }
+        }
+        arrangements();
+        List<String> cases = cases();
+        if (!cases.equals(shownCases) || pills.isEmpty()) {
+            pills.forEach(CasePill::dispose);
+            pills.clear();
+            pills.add(new CasePill(row, null, Words.of("strip.all"), () -> document.showCase(null)));
+            cases.forEach(name -> pills.add(new CasePill(row, name, words(name), () -> document.showCase(name))));
+            shownCases = cases;
+            if (document.caseName() != null && !cases.contains(document.caseName())) {
+                document.showCase(null);
+            }
+        }
+        boolean wider = false;
+        for (CasePill pill : pills) {
+            wider |= pill.show(FindingCount.of(document.findings(), pill.caseName()),
+                    Objects.equals(pill.caseName(), document.caseName()), theme);
+        }
+        if (wider) {
+            row.layout(true);
+        }
+        layout(true);
+        getParent().layout(new org.eclipse.swt.widgets.Control[] {this});
+    }
+
+    private void arrangements() {
+        List<String> names = new ArrayList<>();
+        for (Arrangement each : document.vehicle().getArrangements()) {
+            String label = each.getLabel() == null || each.getLabel().isBlank() ? "" : "  " + each.getLabel().strip();
+            names.add(each.getName() + label);
+        }
+        if (!names.equals(List.of(arrangements.getItems()))) {
+            arrangements.setItems(names.toArray(String[]::new));
+        }
+        int at = document.vehicle().getArrangements().indexOf(document.arrangement());
+        if (arrangements.getSelectionIndex() != at) {
+            arrangements.select(at);
+        }
+        arrangements.setEnabled(names.size() > 1);
+    }
+
+    /** Those of the analysis, which adds some of its own; those of the model before the first. */
+    private List<String> cases() {
+        if (document.analysis() != null && document.analysis().worked()) {
+            return document.analysis().context().plan().cases().stream().map(Plan.Case::name).toList();
+        }
+        return shownCases.isEmpty() ? document.vehicle().getCases().stream().map(Case::getName).toList() : shownCases;
+    }
+
+    private String words(String name) {
+        return document.vehicle().getCases().stream().filter(each -> name.equals(each.getName())).map(Case::getLabel)
+                .filter(label -> label != null && !label.isBlank()).map(String::strip).findFirst().orElse(name);
+    }
+}

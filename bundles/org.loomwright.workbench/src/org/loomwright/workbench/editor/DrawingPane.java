@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench.editor;
+
+import java.util.List;
+import java.util.Set;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.loomwright.diagram.overlay.OverlayKind;
+import org.loomwright.diagram.paint.Theme;
+import org.loomwright.diagram.scene.Mark;
+import org.loomwright.diagram.scene.Point;
+import org.loomwright.diagram.scene.Role;
+import org.loomwright.diagram.scene.Scene;
+import org.loomwright.diagram.scene.SceneBuilder;
+import org.loomwright.diagram.scene.SceneSearch;
+import org.loomwright.diagram.services.DrawingPreferences;
+import org.loomwright.diagram.services.DrawingRequest;
+import org.loomwright.diagram.tool.EditRequest;
+import org.loomwright.workbench.diagram.SceneCanvas;
+import org.loomwright.workbench.diagram.Typeface;
+
+/** One vehicle as drawings, with the strips above and below: what is chosen there rules what is drawn. */
+public final class DrawingPane extends Composite implements SceneCanvas.Host, FootBar.Target {
+    private final VehicleDocument document;
+    private final CaseStrip strip;
+    private final SceneCanvas canvas;
+    private final FootBar foot;
+    private final HoverCard card;
+    private final ElementCard cards;
+    private final Moves moves;
+    private DrawingKind kind = DrawingKind.PLAN;
+    private OverlayKind overlay;
+    private DrawingPreferences preferences = DrawingPreferences.metric();
+    private Theme theme = Theme.light();
+    private List<String> found = List.of();
+    private String sought = "";
+    private boolean due;
+
+    /** The drawings of a document that was read whole. */
+    public DrawingPane(Composite parent, VehicleDocument document) {
+        super(parent, SWT.NONE);
+        this.document = document;
+        cards = new ElementCard(document);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.horizontalSpacing = 0;
+        layout.verticalSpacing = 0;
+        setLayout(layout);
+        strip = new CaseStrip(this, document);
+        strip.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
+        ToolColumn tools = new ToolColumn(this);
+        tools.setLayoutData(new GridData(SWT.LEFT, SWT.FILL, false, true));
+        canvas = new SceneCanvas(this, this);
+        canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        tools.on(canvas);
+        foot = new FootBar(this, this);
+        foot.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false, 2, 1));
+        card = new HoverCard(canvas);
+        moves = new Moves(document, canvas);
+        foot.shown(kind);
+        document.listen(this::changed);
+        document.selection().listen(this::selected);
+        redrawn();
+    }
+
+    /** What is painted on. */
+    public SceneCanvas canvas() {
+        return canvas;
+    }
+
+    /** The drawing shown. */
+    public DrawingKind kind() {
+        return kind;
+    }
+
+    /** Takes other colours. */
+    public void theme(Theme colours) {
+        theme = colours;
+        canvas.theme(colours);
+        strip.update(colours);
+    }
+
+    /** Shows figures otherwise. */
+    public void preferences(DrawingPreferences wanted) {
+        if (!wanted.equals(preferences)) {
+            preferences = wanted;
+            redrawn();
+        }
+    }
+
+    @Override
+    public void drawing(DrawingKind wanted) {
+        foot.shown(wanted);
+        if (wanted != kind) {
+            kind = wanted;
+            redrawn();
+            canvas.fit();
+        }
+    }
+
+    @Override
+    public void overlay(OverlayKind wanted) {
+        foot.overlay(wanted);
+        if (wanted != overlay) {
+            overlay = wanted;
+            redrawn();
+        }
+    }
+
+    @Override
+    public void find(String text) {
+        boolean next = text.equals(sought) && found.size() > 1;
+        if (next) {
+            List<String> turned = new java.util.ArrayList<>(found.subList(1, found.size()));
+            turned.add(found.get(0));
+            found = List.copyOf(turned);
+        } else {
+            found = text.isBlank() ? List.of() : SceneSearch.find(canvas.scene(), text);
+        }
+        sought = text;
+        canvas.found(found);
+        if (!found.isEmpty()) {
+            document.selection().set(List.of(found.get(0)));
+        }
+    }
+
+    @Override
+    public void fit() {
+        canvas.fit();
+    }
+
+    @Override
+    public void fitSelection() {
+        canvas.fitSelection();
+    }
+
+    @Override
+    public void select(Set<String> ids) {
+        document.selection().set(ids);
+    }
+
+    @Override
+    public void edit(EditRequest request) {
+        if (request instanceof EditRequest.Move move) {
+            try {
+                moves.move(kind, move);
+            } catch (IllegalArgumentException impossible) {
+                org.eclipse.jface.dialogs.MessageDialog.openInformation(getShell(), Words.of("edit.impossible"),
+                        impossible.getMessage());
+            }
+        }
+    }
+
+    @Override
+    public void hover(String id, Point at) {
+        if (id == null || at == null) {
+            card.hide();
+            return;
+        }
+        Scene shown = cards.of(id, Typeface.of(getDisplay()).type());
+        if (shown != null) {
+            card.show(shown, theme, (int) at.x(), (int) at.y());
+        }
+    }
+
+    /** Shows the card of an element as if the pointer rested on it. */
+    public void showCard(String id) {
+        var room = canvas.hits().bounds(id);
+        if (room != null) {
+            Point at = canvas.viewport().toScreen(room.centre());
+            hover(id, at);
+        }
+    }
+
+    private void changed(VehicleDocument.Change change) {
+        if (change == VehicleDocument.Change.DIRTY || isDisposed()) {
+            return;
+        }
+        if (!due) {
+            // several changes at once are drawn once
+            due = true;
+            getDisplay().asyncExec(() -> {
+                due = false;
+                if (!isDisposed()) {
+                    redrawn();
+                }
+            });
+        }
+    }
+
+    private void selected(Set<String> ids) {
+        if (!isDisposed()) {
+            canvas.selection(ids);
+            canvas.bringIntoSight(ids);
+        }
+    }
+
+    private void redrawn() {
+        strip.update(theme);
+        canvas.show(scene());
+        canvas.movable(id -> moves.movable(kind, id), moves.gridPx(kind));
+        canvas.selection(document.selection().ids());
+        foot.state(state());
+    }
+
+    private Scene scene() {
+        DrawingRequest request = new DrawingRequest(document.vehicle(), document.arrangement(),
+                document.analysis() == null ? null : document.analysis().view(), document.caseName(), overlay, preferences);
+        try {
+            return kind.scene(request, Typeface.of(getDisplay()).type());
+        } catch (RuntimeException fault) {
+            ILog.of(DrawingPane.class).error("the drawing " + kind + " of " + document.vehicle().getName() + " failed", fault);
+            String why = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
+            return new SceneBuilder(Words.of("drawing." + kind.name()), 1123, 794)
+                    .text(40, 60, Words.of("drawing.failed", why), 14, true, Mark.Anchor.START, Role.INK).build();
+        }
+    }
+
+    private String state() {
+        if (!document.fresh()) {
+            return Words.of("strip.busy");
+        }
+        return document.analysis().worked() ? Words.of("strip.fresh", document.analysis().millis()) : Words.of("strip.failed");
+    }
+}

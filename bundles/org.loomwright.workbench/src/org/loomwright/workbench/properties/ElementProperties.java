@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench.properties;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.ui.views.properties.IPropertySheetPage;
+import org.eclipse.ui.views.properties.PropertySheetPage;
+import org.loomwright.workbench.editor.VehicleDocument;
+
+/** The properties of what is selected in a vehicle. */
+public final class ElementProperties {
+    private ElementProperties() {
+    }
+
+    /** A page that follows the selection and the model. */
+    public static IPropertySheetPage page(VehicleDocument document) {
+        return new Page(document);
+    }
+
+    private static final class Page extends PropertySheetPage {
+        private final VehicleDocument document;
+        private final VehicleDocument.Listener listener = this::changed;
+        private boolean due;
+
+        Page(VehicleDocument document) {
+            this.document = document;
+            setPropertySourceProvider(object -> object instanceof EObject element ? new ElementSource(document, element) : null);
+            document.listen(listener);
+        }
+
+        private void changed(VehicleDocument.Change change) {
+            if (change != VehicleDocument.Change.MODEL || due || getControl() == null || getControl().isDisposed()) {
+                return;
+            }
+            due = true;
+            getControl().getDisplay().asyncExec(() -> {
+                due = false;
+                if (getControl() != null && !getControl().isDisposed()) {
+                    refresh();
+                }
+            });
+        }
+
+        @Override
+        public void dispose() {
+            document.unlisten(listener);
+            super.dispose();
+        }
+    }
+}

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.workbench.properties;
+
+import java.math.BigDecimal;
+import org.eclipse.emf.ecore.EAnnotation;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.loomwright.model.parts.PartsPackage;
+import org.loomwright.model.rules.Names;
+import org.loomwright.workbench.editor.Words;
+
+/** Values of one feature as text, with the unit and the range that the model states for it. */
+final class FeatureText {
+    private static final String RANGE = "http://loomwright.org/range";
+    private final EStructuralFeature feature;
+
+    FeatureText(EStructuralFeature feature) {
+        this.feature = feature;
+    }
+
+    /** The unit as people write it; empty for none. */
+    String unit() {
+        String unit = detail("unit");
+        return unit == null || "1".equals(unit) ? "" : unit.replace("mm2", "mm\u00B2").replace("degC", "\u00B0C");
+    }
+
+    /** A value as text. */
+    String shown(Object value) {
+        if (value == null) {
+            return "";
+        }
+        return value instanceof BigDecimal number ? number.toPlainString() : value.toString();
+    }
+
+    /** Why a text is refused; null when it can be taken. */
+    String refusal(String text) {
+        String wanted = text == null ? "" : text.strip();
+        if (feature == PartsPackage.Literals.NAMED__NAME) {
+            return Names.wellFormed(wanted) ? null : Words.of("properties.name", wanted);
+        }
+        if (wanted.isEmpty()) {
+            return null;
+        }
+        try {
+            Object value = value(wanted);
+            return value instanceof BigDecimal number ? outside(number) : null;
+        } catch (RuntimeException unreadable) {
+            return Words.of("properties.number", wanted);
+        }
+    }
+
+    private String outside(BigDecimal value) {
+        BigDecimal min = bound("min");
+        BigDecimal max = bound("max");
+        if ((min == null || value.compareTo(min) >= 0) && (max == null || value.compareTo(max) <= 0)) {
+            return null;
+        }
+        String shown = value.toPlainString();
+        if (min != null && max != null) {
+            return Words.of("properties.range", shown, min.toPlainString(), max.toPlainString(), unit());
+        }
+        return min != null ? Words.of("properties.from", shown, min.toPlainString(), unit())
+                : Words.of("properties.to", shown, max.toPlainString(), unit());
+    }
+
+    /**
+     * The value of a text; null for an empty one.
+     *
+     * @throws RuntimeException for what cannot be read
+     */
+    Object value(String text) {
+        String wanted = text == null ? "" : text.strip();
+        if (wanted.isEmpty()) {
+            return null;
+        }
+        return EcoreUtil.createFromString((EDataType) feature.getEType(), wanted);
+    }
+
+    private BigDecimal bound(String key) {
+        String text = detail(key);
+        return text == null ? null : new BigDecimal(text);
+    }
+
+    private String detail(String key) {
+        EAnnotation range = feature.getEAnnotation(RANGE);
+        return range == null ? null : range.getDetails().get(key);
+    }
+}
