@@ -145,7 +145,7 @@ public final class FigureStudy {
     private List<ArrangementFigures.LoadVoltage> voltages() {
         Map<String, ArrangementFigures.LoadVoltage> lowest = new LinkedHashMap<>();
         for (int e = 0; e < plan.elements().size(); e++) {
-            if (plan.elements().get(e) instanceof Plan.Demand demand) {
+            if (plan.elements().get(e) instanceof Plan.Demand demand && !plan.devices().get(demand.device()).existing()) {
                 lowest(e, demand).ifPresent(found -> lowest.put(found.load(), found));
             }
         }

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.headless.compare;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.loomwright.engine.assembly.Assembly;
+import org.loomwright.engine.assembly.AssemblyProblem;
+import org.loomwright.engine.assembly.AssemblyResult;
+import org.loomwright.engine.assembly.Catalogue;
+import org.loomwright.engine.assembly.Plan;
+import org.loomwright.engine.cases.CaseSolver;
+import org.loomwright.engine.check.Check;
+import org.loomwright.engine.check.CheckContext;
+import org.loomwright.engine.check.CheckOptions;
+import org.loomwright.engine.check.RuleCatalogue;
+import org.loomwright.engine.check.SharedStudies;
+import org.loomwright.engine.compare.DeviceSheet;
+import org.loomwright.engine.compare.FigureStudy;
+import org.loomwright.engine.nets.NetFinder;
+import org.loomwright.engine.result.StudyResult;
+import org.loomwright.headless.Console;
+import org.loomwright.headless.Interrupt;
+import org.loomwright.headless.Progress;
+import org.loomwright.headless.check.CheckedVehicle;
+import org.loomwright.headless.input.Arrangements;
+import org.loomwright.headless.input.VehicleReader;
+import org.loomwright.model.files.ReadFault;
+import org.loomwright.model.practice.Practice;
+import org.loomwright.model.vehicle.Arrangement;
+import org.loomwright.model.vehicle.Vehicle;
+
+/** Reads a vehicle file, solves and checks the arrangements wanted, and measures them. */
+final class VehicleComparison {
+    private final Console console;
+    private final Interrupt interrupt;
+    private final Preparation preparation;
+    private Catalogue catalogue = Catalogue.EMPTY;
+
+    /** What is done to a plan before it is measured. */
+    @FunctionalInterface
+    interface Preparation {
+        /** As it is. */
+        Preparation NONE = (vehicle, plan, problems, progress) -> new Prepared(plan, problems);
+
+        Prepared prepare(Vehicle vehicle, Plan plan, List<AssemblyProblem> problems, Progress progress);
+    }
+
+    /** A plan made ready, and what could not be assembled of it. */
+    record Prepared(Plan plan, List<AssemblyProblem> problems) {
+    }
+
+    VehicleComparison(Console console, Interrupt interrupt, Preparation preparation) {
+        this.console = console;
+        this.interrupt = interrupt;
+        this.preparation = preparation;
+    }
+
+    /**
+     * Measures the arrangements wanted.
+     *
+     * @param names        arrangements; empty for all
+     * @param practiceFile practice to follow instead of the vehicle's own, or null
+     * @param faults       takes what is wrong with the files; nothing is measured then
+     */
+    List<StudiedArrangement> study(Path file, List<String> names, Path practiceFile, List<ReadFault> faults) {
+        VehicleReader reader = new VehicleReader();
+        Practice practice = practiceFile == null ? null : reader.practice(practiceFile, faults);
+        List<StudiedArrangement> studied = new ArrayList<>();
+        if (!faults.isEmpty()) {
+            return studied;
+        }
+        VehicleReader.Read read = reader.vehicle(file);
+        faults.addAll(read.faults());
+        if (read.vehicle() == null) {
+            return studied;
+        }
+        List<Arrangement> wanted = Arrangements.of(read.vehicle(), names.isEmpty() ? List.of(Arrangements.ALL) : names);
+        try (Progress progress = new Progress(console, interrupt, wanted.size())) {
+            for (Arrangement arrangement : wanted) {
+                progress.at(arrangement == null ? file.toString() : arrangement.getName());
+                studied.add(study(file.toString(), read.vehicle(), arrangement, practice, progress));
+            }
+        }
+        return studied;
+    }
+
+    private StudiedArrangement study(String file, Vehicle vehicle, Arrangement arrangement, Practice practice,
+            Progress progress) {
+        AssemblyResult assembled = Assembly.assemble(vehicle, arrangement, practice, catalogue);
+        catalogue = assembled.catalogue();
+        Prepared prepared = preparation.prepare(vehicle, assembled.plan(), assembled.problems(), progress);
+        Plan plan = prepared.plan();
+        progress.doing(file, plan.cases().size() + RuleCatalogue.standard().rules().size());
+        CheckContext context = new CheckContext(plan, CaseSolver.solveAll(plan, progress.monitor()), NetFinder.find(plan),
+                prepared.problems(), new SharedStudies(progress.monitor()));
+        StudyResult result = Check.over(context, new CheckOptions(Set.of()), progress.monitor());
+        boolean adopted = arrangement != null && vehicle.getAdopted() == arrangement;
+        CheckedVehicle checked = new CheckedVehicle(file, vehicle.getLabel() == null ? "" : vehicle.getLabel(), adopted, plan,
+                result);
+        return new StudiedArrangement(arrangement == null || arrangement.getLabel() == null ? "" : arrangement.getLabel(),
+                checked, FigureStudy.of(context, DeviceSheet.of(vehicle, arrangement), result.findings()));
+    }
+}

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.headless.size;
+
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.loomwright.engine.sizing.SizingObjective;
+import org.loomwright.headless.BadInputException;
+import org.loomwright.headless.Console;
+import org.loomwright.headless.EnumWord;
+import org.loomwright.headless.ExitCode;
+import org.loomwright.headless.Interrupt;
+import org.loomwright.headless.OutputFile;
+import org.loomwright.headless.Style;
+import org.loomwright.headless.WrappedText;
+import org.loomwright.headless.check.Caution;
+import org.loomwright.headless.input.FaultLine;
+import org.loomwright.model.edits.SizingEdits;
+import org.loomwright.model.files.ReadFault;
+import org.loomwright.model.files.VehicleFiles;
+import org.loomwright.model.files.VehicleResource;
+import org.loomwright.model.vehicle.Vehicle;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code loomwright size}: chooses sections and ratings together, and writes them into the vehicle file when asked to. */
+@Command(name = "size", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Chooses sections of cables and ratings of fuses and breakers together, at proven least cost.",
+        footer = {"", "Open are sections and ratings that are unset or that sizing chose before. Without names the adopted "
+                + "arrangement is sized, and every one where none is adopted."})
+public final class SizeCommand implements Callable<Integer> {
+    /** Forms of the report. */
+    enum Format { TEXT, JSON }
+
+    private static final class FormatWord extends EnumWord<Format> {
+        FormatWord() {
+            super(Format.class);
+        }
+    }
+
+    @Parameters(index = "0", paramLabel = "FILE", description = "Vehicle file.")
+    private Path file;
+
+    @Parameters(index = "1..*", paramLabel = "ARRANGEMENT", description = "Arrangements to size; 'all' for every one.")
+    private List<String> arrangements = new ArrayList<>();
+
+    @Option(names = "--objective", paramLabel = "WHAT", defaultValue = "copper", converter = ObjectiveWord.class,
+            description = "What is to be least: copper, price, sections (how many different ones) or stock (what has to be "
+                    + "bought beside the store). Default: ${DEFAULT-VALUE}.")
+    private SizingObjective objective;
+
+    @Option(names = "--all", description = "Open what a person chose as well; wiring of the base vehicle stays.")
+    private boolean all;
+
+    @Option(names = "--apply", description = "Write what was chosen into the vehicle file.")
+    private boolean apply;
+
+    @Option(names = {"-p", "--practice"}, paramLabel = "FILE", description = "Practice to follow instead of the vehicle's own.")
+    private Path practiceFile;
+
+    @Option(names = {"-f", "--format"}, paramLabel = "FORM", defaultValue = "text", converter = FormatWord.class,
+            description = "text or json. Default: ${DEFAULT-VALUE}.")
+    private Format format;
+
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "File to write instead of standard output.")
+    private Path output;
+
+    @Option(names = {"-e", "--explain"}, paramLabel = "CABLE", arity = "0..1", fallbackValue = "",
+            description = "Show how the figures of the cables, or of one, came about.")
+    private String explain;
+
+    private final Console console;
+    private final Interrupt interrupt;
+
+    /** The command on a console. */
+    public SizeCommand(Console console, Interrupt interrupt) {
+        this.console = console;
+        this.interrupt = interrupt;
+    }
+
+    @Override
+    public Integer call() {
+        if (output != null) {
+            new OutputFile(output).checkPlace();
+        }
+        if (apply && Files.exists(file) && !Files.isWritable(file)) {
+            throw new BadInputException("cannot write " + file + ": it is not writable");
+        }
+        List<ReadFault> faults = new ArrayList<>();
+        List<SizedVehicle> sized = new VehicleSizing(console, interrupt, objective, all)
+                .size(file, arrangements, practiceFile, faults);
+        faults.stream().map(FaultLine::of).forEach(console.err()::println);
+        if (!faults.isEmpty()) {
+            return ExitCode.BAD_INPUT.code();
+        }
+        String element = explained(sized);
+        if (apply) {
+            applyAll(sized);
+        }
+        if (output == null) {
+            write(console.out(), new Style(console.outStyled()), sized, element);
+        } else {
+            new OutputFile(output).write(out -> {
+                PrintWriter printer = new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+                write(printer, new Style(false), sized, element);
+                printer.flush();
+            });
+        }
+        boolean troubles = sized.stream().anyMatch(each -> !each.result().troubles().isEmpty());
+        return (troubles ? ExitCode.FINDINGS : ExitCode.CLEAN).code();
+    }
+
+    /** Id of the cable to be explained; empty for all, null for none. */
+    private String explained(List<SizedVehicle> sized) {
+        if (explain == null || explain.isEmpty()) {
+            return explain;
+        }
+        for (SizedVehicle each : sized) {
+            String id = each.element(explain);
+            if (id != null && each.result().cables().stream().anyMatch(cable -> cable.id().equals(id))) {
+                return id;
+            }
+        }
+        throw new BadInputException("no cable " + explain + " was sized in " + sized.get(0).plan().vehicle());
+    }
+
+    private void applyAll(List<SizedVehicle> sized) {
+        Vehicle vehicle = sized.get(0).vehicle();
+        int changed = 0;
+        try {
+            for (SizedVehicle each : sized) {
+                changed += SizingEdits.apply(vehicle, choices(each), all);
+            }
+            VehicleResource resource = (VehicleResource) vehicle.eResource();
+            if (changed > 0) {
+                VehicleFiles.save(resource);
+            }
+        } catch (IOException problem) {
+            throw new BadInputException("cannot write " + file + ": " + problem.getMessage());
+        } catch (IllegalArgumentException refused) {
+            throw new BadInputException("nothing was written to " + file + ": " + refused.getMessage());
+        }
+        console.err().println(changed == 0 ? "loomwright: nothing to change in " + file
+                : "loomwright: " + file + " written, " + changed + (changed == 1 ? " element changed" : " elements changed"));
+    }
+
+    private static List<SizingEdits.Choice> choices(SizedVehicle sized) {
+        List<SizingEdits.Choice> choices = new ArrayList<>();
+        sized.result().cables().forEach(cable -> choices.add(new SizingEdits.Section(cable.id(), cable.afterMm2())));
+        sized.result().protectors().stream().filter(each -> each.afterPart() != null)
+                .forEach(each -> choices.add(new SizingEdits.Fitted(each.way(), each.afterPart())));
+        return choices;
+    }
+
+    private void write(PrintWriter out, Style style, List<SizedVehicle> sized, String element) {
+        if (format == Format.JSON) {
+            try {
+                new SizeJson(out).write(sized, apply, element);
+                out.println();
+            } catch (IOException problem) {
+                throw new UncheckedIOException(problem);
+            }
+            return;
+        }
+        SizeText text = new SizeText(out, style);
+        if (element != null) {
+            sized.forEach(each -> text.explain(each, element));
+            return;
+        }
+        sized.forEach(text::write);
+        WrappedText.write(out, "", "", Caution.TEXT);
+    }
+}

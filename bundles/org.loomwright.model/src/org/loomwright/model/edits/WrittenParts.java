@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.model.edits;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import org.loomwright.model.parts.PartsLibrary;
+import org.loomwright.model.parts.ProtectorPart;
+import org.loomwright.model.parts.StrapPart;
+import org.loomwright.model.vehicle.Vehicle;
+
+/** Parts of a vehicle's libraries, and of those that these use. */
+final class WrittenParts {
+    private final List<PartsLibrary> libraries;
+
+    WrittenParts(Vehicle vehicle) {
+        Set<PartsLibrary> all = new LinkedHashSet<>();
+        vehicle.getLibraries().forEach(library -> collect(library, all));
+        libraries = List.copyOf(all);
+    }
+
+    private static void collect(PartsLibrary library, Set<PartsLibrary> all) {
+        if (!library.eIsProxy() && all.add(library)) {
+            library.getUses().forEach(used -> collect(used, all));
+        }
+    }
+
+    /** The protector of a name, also written {@code library/part}. */
+    ProtectorPart protector(String written) {
+        int slash = written.indexOf('/');
+        for (PartsLibrary library : libraries) {
+            for (ProtectorPart part : library.getProtectors()) {
+                boolean here = slash < 0 || Objects.equals(library.getName(), written.substring(0, slash));
+                if (here && written.substring(slash + 1).equals(part.getName())) {
+                    return part;
+                }
+            }
+        }
+        throw new IllegalArgumentException("the vehicle's libraries have no fuse or breaker " + written);
+    }
+
+    /** The thinnest strap of a section or more. */
+    StrapPart strap(double leastMm2) {
+        return all(PartsLibrary::getStraps).stream()
+                .filter(each -> each.getSectionMm2() != null && each.getSectionMm2().doubleValue() >= leastMm2)
+                .min(Comparator.comparing(StrapPart::getSectionMm2))
+                .orElseThrow(() -> new IllegalArgumentException("the vehicle's libraries have no strap of "
+                        + BigDecimal.valueOf(leastMm2).stripTrailingZeros().toPlainString() + " mm2 or more"));
+    }
+
+    private <T> List<T> all(Function<PartsLibrary, List<T>> kind) {
+        List<T> parts = new ArrayList<>();
+        libraries.forEach(library -> parts.addAll(kind.apply(library)));
+        return parts;
+    }
+}
