@@ -86,7 +86,19 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
             taken = room.copy();
             seats = new SeatPlanner(taken).seats(wishes, first);
         }
+        for (int r = 0; r < runs.size(); r++) {
+            List<Point> line = runs.get(r);
+            taken.takeDuct(r, beyond(line.get(1), line.get(0)));
+            taken.takeDuct(r, beyond(line.get(line.size() - 2), line.get(line.size() - 1)));
+        }
         return new PlanLayout(sheet, to, DUCT_PX, places, runs, new Lanes(content, runs, DUCT_PX - 5), seats, 0, taken);
+    }
+
+    /** Ground around the end of a duct, which is drawn beyond its place, to be kept free of texts. */
+    private static Bounds beyond(Point from, Point end) {
+        double length = StrictMath.max(0.01, from.distance(end));
+        return RunRouter.duct(end, end.moved((end.x() - from.x()) / length * DUCT_PX / 2,
+                (end.y() - from.y()) / length * DUCT_PX / 2), DUCT_PX).grown(CLEAR_PX);
     }
 
     private static List<SeatPlanner.Wish> wishes(PlanContent content, List<Point> places, List<List<Point>> runs,

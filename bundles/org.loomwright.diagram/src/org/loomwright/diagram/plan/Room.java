@@ -31,6 +31,13 @@ final class Room {
 
     /** A straight line. */
     record Segment(Point a, Point b) {
+        /** Far segments are told by their ends, without clipping. */
+        boolean meets(Bounds ground) {
+            return StrictMath.min(a.x(), b.x()) <= ground.right() && StrictMath.max(a.x(), b.x()) >= ground.left()
+                    && StrictMath.min(a.y(), b.y()) <= ground.bottom() && StrictMath.max(a.y(), b.y()) >= ground.top()
+                    && ground.meets(a, b);
+        }
+
         boolean crosses(Segment other) {
             double d1 = side(other.a, other.b, a);
             double d2 = side(other.a, other.b, b);
@@ -80,12 +87,12 @@ final class Room {
             }
         }
         for (Duct duct : ducts) {
-            if (!exceptRuns.contains(duct.run()) && duct.ground().meets(ground)) {
+            if (duct.ground().meets(ground) && !exceptRuns.contains(duct.run())) {
                 return false;
             }
         }
         for (Segment leader : leaders) {
-            if (ground.meets(leader.a(), leader.b())) {
+            if (leader.meets(ground)) {
                 return false;
             }
         }
@@ -94,8 +101,9 @@ final class Room {
 
     /** True when no solid ground lies on a leader's way; the ground around its own start does not count. */
     boolean clear(Point from, Point to) {
+        Segment leader = new Segment(from, to);
         for (Bounds taken : solid) {
-            if (!taken.holds(from) && taken.meets(from, to)) {
+            if (leader.meets(taken) && !taken.holds(from)) {
                 return false;
             }
         }
@@ -110,11 +118,16 @@ final class Room {
 
     /** How many pieces of ducts a leader would cross. */
     int ductsCrossed(Point from, Point to) {
-        return (int) ducts.stream().filter(duct -> !duct.ground().holds(from) && duct.ground().meets(from, to)).count();
+        Segment leader = new Segment(from, to);
+        return (int) ducts.stream().filter(duct -> leader.meets(duct.ground()) && !duct.ground().holds(from)).count();
     }
 
     /** How many drawn edges run through the ground. */
     int edgesCovered(Bounds ground) {
-        return (int) edges.stream().filter(edge -> ground.meets(edge.a(), edge.b())).count();
+        int covered = 0;
+        for (Segment edge : edges) {
+            covered += edge.meets(ground) ? 1 : 0;
+        }
+        return covered;
     }
 }

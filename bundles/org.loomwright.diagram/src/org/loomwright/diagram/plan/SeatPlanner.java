@@ -73,8 +73,7 @@ final class SeatPlanner {
                 SeatForm here = form.moved(wish.anchor().x(), wish.anchor().y());
                 if (room.free(here.all(), wish.ownRuns())) {
                     best.offer(new Seat(wish.anchor(), here, List.of()),
-                            form.cost() + EDGE_COVERED / 2 * room.edgesCovered(here.plate())
-                                    + EDGE_UNDER_TEXT * aside(here).stream().filter(ground -> room.edgesCovered(ground) > 0).count());
+                            form.cost() + EDGE_COVERED / 2 * room.edgesCovered(here.plate()) + underText(here));
                 }
             }
         }
@@ -105,19 +104,24 @@ final class SeatPlanner {
         }
         Point end = new Point(clamped(anchor.x(), there.plate().left(), there.plate().right()),
                 clamped(anchor.y(), there.plate().top(), there.plate().bottom()));
-        double edges = EDGE_COVERED * room.edgesCovered(there.plate());
         boolean ownText = there.texts().stream().anyMatch(text -> text.device() >= 0) && form.cells().size() == 1
                 && coversText(there, anchor, end);
         if (ownText || !room.clear(anchor, end)) {
             return;
         }
-        if (there.cells().size() == 1) {
-            edges += EDGE_UNDER_TEXT * aside(there).stream().filter(ground -> room.edgesCovered(ground) > 0).count();
-        }
         double slant = StrictMath.abs(anchor.x() - end.x()) > 1 && StrictMath.abs(anchor.y() - end.y()) > 1 ? SLANTED : 0;
-        best.offer(new Seat(anchor, there, List.of(anchor, end)), form.cost() + ring + slant
-                + LEADER_CROSSED * room.leadersCrossed(anchor, end) + DUCT_CROSSED * room.ductsCrossed(anchor, end)
-                + edges);
+        double cost = form.cost() + ring + slant + LEADER_CROSSED * room.leadersCrossed(anchor, end)
+                + DUCT_CROSSED * room.ductsCrossed(anchor, end);
+        if (cost < best.cost) {
+            best.offer(new Seat(anchor, there, List.of(anchor, end)), cost + EDGE_COVERED * room.edgesCovered(there.plate())
+                    + (there.cells().size() == 1 ? underText(there) : 0));
+        }
+    }
+
+    /** What edges under the texts beside a plate cost. */
+    private double underText(SeatForm form) {
+        return room.edgesCovered(form.all()) == 0 ? 0
+                : EDGE_UNDER_TEXT * aside(form).stream().filter(ground -> room.edgesCovered(ground) > 0).count();
     }
 
     /** The leader would run over the texts beside the plate. */
