@@ -19,6 +19,8 @@ import org.loomwright.engine.choice.ChoiceProblem.Option;
 final class PoolSearch {
     private static final int STEPS = 40;
     private static final int MOST_BRANCHES = 400;
+    /** Partial choices after which no further branch is begun; the gap is told then. */
+    private static final long MOST_NODES = 100_000;
 
     private final ChoiceProblem problem;
     private final ChoiceEffort effort;
@@ -51,13 +53,14 @@ final class PoolSearch {
                 Comparator.comparingDouble(Branch::bound).thenComparingInt(Branch::number));
         open.add(new Branch(narrowed, start, 0, 0));
         int number = 0;
+        long begun = effort.nodes();
         double bound = Double.POSITIVE_INFINITY;
         while (!open.isEmpty()) {
             Branch branch = open.remove();
             if (best != null && branch.bound() >= best.cost() - slack()) {
                 break;
             }
-            if (number > MOST_BRANCHES || effort.spent()) {
+            if (number > MOST_BRANCHES || effort.nodes() - begun > MOST_NODES || effort.spent()) {
                 bound = branch.bound();
                 break;
             }
@@ -102,7 +105,8 @@ final class PoolSearch {
         Map<Integer, Double> prices = new TreeMap<>(branch.prices());
         Relaxed found = null;
         double reach = 1;
-        for (int step = 0; step < STEPS; step++) {
+        long begun = effort.nodes();
+        for (int step = 0; step < STEPS && (found == null || effort.nodes() - begun < MOST_NODES); step++) {
             Costs costs = costs(prices);
             ChoiceSolver.Proof proof = ChoiceSolver.additive(problem, branch.domains(), costs, effort);
             if (proof == null) {
