@@ -15,9 +15,11 @@ import org.loomwright.engine.choice.ChoiceProblem.Pairing;
 final class Conflicts {
     private final ChoiceProblem problem;
     private final ChoiceEffort effort;
+    private final boolean shown;
 
-    private Conflicts(ChoiceProblem problem, ChoiceEffort effort) {
+    private Conflicts(ChoiceProblem problem, ChoiceEffort effort, boolean shown) {
         this.problem = problem;
+        this.shown = shown;
         this.effort = effort;
     }
 
@@ -35,7 +37,9 @@ final class Conflicts {
         }
         List<Object> demands = new ArrayList<>(problem.limits());
         demands.addAll(problem.pairings());
-        List<Object> needed = new Conflicts(problem, effort).smallest(List.of(), demands, false);
+        // what striking options alone shows is found much faster than what only a search shows
+        boolean shown = !Domains.all(problem).narrow();
+        List<Object> needed = new Conflicts(problem, effort, shown).smallest(List.of(), demands, false);
         return needed.stream().map(demand -> demand instanceof Limit limit
                 ? new Conflict(limit.id(), limit.terms().stream().mapToDouble(ChoiceProblem.Term::least).sum(), limit.atMost())
                 : new Conflict(((Pairing) demand).id(), Double.NaN, Double.NaN)).toList();
@@ -58,9 +62,10 @@ final class Conflicts {
     }
 
     private boolean possible(List<Object> demands) {
-        return ChoiceSolver.possible(new ChoiceProblem(problem.items(),
+        ChoiceProblem part = new ChoiceProblem(problem.items(),
                 demands.stream().filter(Limit.class::isInstance).map(Limit.class::cast).toList(),
-                demands.stream().filter(Pairing.class::isInstance).map(Pairing.class::cast).toList(), new LeastCost()), effort);
+                demands.stream().filter(Pairing.class::isInstance).map(Pairing.class::cast).toList(), new LeastCost());
+        return shown ? Domains.all(part).narrow() : ChoiceSolver.possible(part, effort);
     }
 
     private static List<Object> joined(List<Object> one, List<Object> other) {

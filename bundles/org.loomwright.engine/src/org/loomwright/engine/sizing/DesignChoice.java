@@ -58,6 +58,7 @@ final class DesignChoice {
         Map<String, ChoiceProblem.Pairing> pairings = new LinkedHashMap<>(design.pairings());
         limits.keySet().removeIf(id -> given.contains(id) && !id.startsWith("drop ") && !id.startsWith("voltage "));
         pairings.keySet().removeAll(given);
+        limits.replaceAll((id, limit) -> possible(limit));
         for (int attempt = 0;; attempt++) {
             ChoiceOutcome outcome = ChoiceSolver.solve(new ChoiceProblem(items, all(limits, items), List.copyOf(pairings.values()),
                     objectives.objective()), new ChoiceEffort(NODES, this::cancelled));
@@ -69,6 +70,25 @@ final class DesignChoice {
             }
             loosen(impossible.conflicts(), limits, pairings);
         }
+    }
+
+    /** The limit, loosened to the least it can be where it is below that whatever the others take. */
+    private ChoiceProblem.Limit possible(ChoiceProblem.Limit limit) {
+        double least = 0;
+        for (ChoiceProblem.Term term : limit.terms()) {
+            double smallest = Double.POSITIVE_INFINITY;
+            for (int o = 0; o < term.values().size(); o++) {
+                boolean out = struck.why(term.item(), o) != null;
+                smallest = out ? smallest : StrictMath.min(smallest, term.values().get(o));
+            }
+            // nothing left: the largest option is taken, see all()
+            least += Double.isInfinite(smallest) ? term.values().get(term.values().size() - 1) : smallest;
+        }
+        if (least <= limit.atMost()) {
+            return limit;
+        }
+        given.add(limit.id());
+        return new ChoiceProblem.Limit(limit.id(), least, limit.terms());
     }
 
     private boolean cancelled() {
