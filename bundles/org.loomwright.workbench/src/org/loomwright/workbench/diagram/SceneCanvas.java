@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.diagram;
 
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.PaintEvent;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
@@ -16,6 +19,7 @@ import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.HitIndex;
 import org.loomwright.diagram.scene.Point;
+import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.Viewport;
 import org.loomwright.diagram.tool.Feedback;
@@ -30,6 +34,8 @@ import org.loomwright.diagram.tool.ToolResult;
  */
 public final class SceneCanvas extends Canvas {
     private static final double LARGEST_FIT = 2;
+    /** Quiet after the last shift or zoom before the drawing is painted anew; till then its image is shifted, ms. */
+    private static final int QUIET_MS = 60;
 
     /** Whoever owns what is drawn. */
     public interface Host {
@@ -57,6 +63,8 @@ public final class SceneCanvas extends Canvas {
     private Set<String> selection = Set.of();
     private List<String> found = List.of();
     private Image still;
+    private Viewport stillSeen;
+    private int stillDue;
     private boolean fitted = true;
 
     /** An empty canvas. */
@@ -113,13 +121,26 @@ public final class SceneCanvas extends Canvas {
         return theme;
     }
 
-    /** Marks elements as selected. */
+    /** Marks elements as selected; for one that is not drawn what it belongs to. */
     public void selection(Set<String> ids) {
-        if (!ids.equals(selection)) {
-            selection = Set.copyOf(ids);
+        Set<String> drawn = new LinkedHashSet<>();
+        ids.forEach(id -> drawn.add(drawn(id)));
+        drawn.remove(null);
+        if (!drawn.equals(selection)) {
+            selection = Collections.unmodifiableSet(drawn);
             access.selected(selection);
             redraw();
         }
+    }
+
+    /** The element itself, or the nearest that is drawn of those it lies in; null for none. */
+    public String drawn(String id) {
+        String at = id;
+        while (at != null && hits.bounds(at) == null) {
+            int cut = StrictMath.max(at.lastIndexOf('/'), StrictMath.max(at.lastIndexOf('.'), at.lastIndexOf('#')));
+            at = cut <= 0 ? null : at.substring(0, cut);
+        }
+        return at;
     }
 
     /** What is marked as selected. */
@@ -169,7 +190,13 @@ public final class SceneCanvas extends Canvas {
     public void seen(Viewport next) {
         fitted = false;
         viewport = next;
-        damaged();
+        redraw();
+        int mine = ++stillDue;
+        getDisplay().timerExec(QUIET_MS, () -> {
+            if (mine == stillDue && !isDisposed()) {
+                damaged();
+            }
+        });
     }
 
     /** Takes up a tool. */
@@ -193,7 +220,8 @@ public final class SceneCanvas extends Canvas {
     void apply(ToolResult result) {
         String before = feedback.hover();
         tool = result.next();
-        if (!result.feedback().equals(feedback)) {
+        // what was moved stays where it was put until it is drawn there
+        if (result.edit() == null && !result.feedback().equals(feedback)) {
             feedback = result.feedback();
             redraw();
         }
@@ -249,8 +277,9 @@ public final class SceneCanvas extends Canvas {
         }
         if (still == null) {
             still = new Image(getDisplay(), (gc, width, height) -> paintStill(gc), area.width, area.height);
+            stillSeen = viewport;
         }
-        event.gc.drawImage(still, 0, 0);
+        drawStill(event.gc, area);
         try (SwtPainter painter = new SwtPainter(event.gc, theme, typeface, viewport)) {
             painter.paint(SelectionMarks.selected(hits, selection), 0, 0);
             painter.paint(SelectionMarks.hovered(hits, feedback.hover()), 0, 0);
@@ -258,6 +287,21 @@ public final class SceneCanvas extends Canvas {
             painter.paint(ghosts, feedback.dxPx(), feedback.dyPx());
             painter.paint(SelectionMarks.marquee(feedback.marquee(), viewport.scale()), 0, 0);
         }
+    }
+
+    /** The image as it is, or shifted and stretched to where its parts are now. */
+    private void drawStill(GC gc, Rectangle area) {
+        if (stillSeen.equals(viewport)) {
+            gc.drawImage(still, 0, 0);
+            return;
+        }
+        int paper = theme.colour(Role.PAPER);
+        gc.setBackground(new Color(paper >> 16 & 0xFF, paper >> 8 & 0xFF, paper & 0xFF));
+        gc.fillRectangle(area);
+        Point corner = viewport.toScreen(stillSeen.toSheet(new Point(0, 0)));
+        double stretch = viewport.scale() / stillSeen.scale();
+        gc.drawImage(still, 0, 0, area.width, area.height, (int) StrictMath.rint(corner.x()), (int) StrictMath.rint(corner.y()),
+                (int) StrictMath.rint(area.width * stretch), (int) StrictMath.rint(area.height * stretch));
     }
 
     private void paintStill(GC gc) {

@@ -26,9 +26,7 @@ import org.loomwright.diagram.scene.Viewport;
 
 /** Paints the marks of a scene with a graphics context of the toolkit. To be closed. */
 public final class SwtPainter implements Painter, AutoCloseable {
-    private static final double HATCH_PX = 8;
-    private static final double DOTS_PX = 9;
-    private static final double DOT_PX = 0.9;
+    private static final float HATCH_LINE_PX = 1.5f;
     private static final float MITER = 10;
     private static final int OPAQUE = 255;
 
@@ -108,7 +106,7 @@ public final class SwtPainter implements Painter, AutoCloseable {
     @Override
     public void area(Mark.Area area) {
         Path path = path(area.points(), true);
-        fill(area.fill(), path, Bounds.of(area.points()));
+        fill(area.fill(), area.points());
         stroke(path, area.stroke());
         path.dispose();
     }
@@ -119,7 +117,12 @@ public final class SwtPainter implements Painter, AutoCloseable {
         float radius = (float) disc.radiusPx();
         path.addArc((float) disc.centre().x() - radius, (float) disc.centre().y() - radius, 2 * radius, 2 * radius, 0, 360);
         path.close();
-        fill(disc.fill(), path, Bounds.around(disc.centre(), disc.radiusPx()));
+        if (disc.fill() != null) {
+            gc.setBackground(colour(disc.fill().tone()));
+            gc.setAlpha(alpha(disc.fill().tone()));
+            gc.fillPath(path);
+            gc.setAlpha(OPAQUE);
+        }
         stroke(path, disc.stroke());
         path.dispose();
     }
@@ -162,56 +165,32 @@ public final class SwtPainter implements Painter, AutoCloseable {
     }
 
     private void fill(Fill fill, List<Point> points) {
-        Path path = path(points, true);
-        fill(fill, path, Bounds.of(points));
-        path.dispose();
-    }
-
-    private void fill(Fill fill, Path path, Bounds room) {
         if (fill == null) {
             return;
         }
+        Path path;
         gc.setAlpha(alpha(fill.tone()));
-        if (fill.pattern() == Fill.Pattern.SOLID) {
-            gc.setBackground(colour(fill.tone()));
-            gc.fillPath(path);
-        } else {
-            gc.setClipping(path);
-            if (fill.pattern() == Fill.Pattern.HATCHED) {
-                hatch(fill.tone(), room);
-            } else {
-                dots(fill.tone(), room);
+        gc.setBackground(colour(fill.tone()));
+        switch (fill.pattern()) {
+            case SOLID -> {
+                path = path(points, true);
+                gc.fillPath(path);
             }
-            gc.setClipping((Path) null);
+            case HATCHED -> {
+                path = new Path(gc.getDevice());
+                Patterns.hatch(path, points);
+                gc.setForeground(colour(fill.tone()));
+                gc.setLineAttributes(new LineAttributes(HATCH_LINE_PX));
+                gc.drawPath(path);
+            }
+            default -> {
+                path = new Path(gc.getDevice());
+                Patterns.dots(path, points);
+                gc.fillPath(path);
+            }
         }
+        path.dispose();
         gc.setAlpha(OPAQUE);
-    }
-
-    private void hatch(Tone tone, Bounds room) {
-        gc.setForeground(colour(tone));
-        gc.setLineAttributes(new LineAttributes(1.5f));
-        Path lines = new Path(gc.getDevice());
-        double reach = room.height();
-        for (double x = room.left() - reach; x < room.right(); x += HATCH_PX * StrictMath.sqrt(2)) {
-            lines.moveTo((float) x, (float) room.bottom());
-            lines.lineTo((float) (x + reach), (float) room.top());
-        }
-        gc.drawPath(lines);
-        lines.dispose();
-    }
-
-    private void dots(Tone tone, Bounds room) {
-        gc.setBackground(colour(tone));
-        Path dots = new Path(gc.getDevice());
-        float side = (float) (2 * DOT_PX);
-        for (double x = DOTS_PX * StrictMath.floor(room.left() / DOTS_PX); x < room.right(); x += DOTS_PX) {
-            for (double y = DOTS_PX * StrictMath.floor(room.top() / DOTS_PX); y < room.bottom(); y += DOTS_PX) {
-                dots.moveTo((float) (x + DOTS_PX / 2 + DOT_PX), (float) (y + DOTS_PX / 2));
-                dots.addArc((float) (x + DOTS_PX / 2 - DOT_PX), (float) (y + DOTS_PX / 2 - DOT_PX), side, side, 0, 360);
-            }
-        }
-        gc.fillPath(dots);
-        dots.dispose();
     }
 
     private void stroke(Path path, Stroke stroke) {

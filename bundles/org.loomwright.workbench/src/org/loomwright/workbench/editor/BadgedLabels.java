@@ -1,25 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.editor;
 
-import java.util.EnumMap;
-import java.util.Map;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.edit.provider.IItemLabelProvider;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Display;
-import org.loomwright.diagram.paint.Theme;
-import org.loomwright.diagram.scene.Group;
-import org.loomwright.diagram.scene.Viewport;
 import org.loomwright.diagram.services.FindingMark;
-import org.loomwright.diagram.symbol.Badge;
 import org.loomwright.model.files.Fragments;
-import org.loomwright.workbench.diagram.SwtPainter;
-import org.loomwright.workbench.diagram.Typeface;
 
 /** Labels of the model with the badge of the worst that was found in or below an element. */
 final class BadgedLabels extends LabelProvider {
-    private static final int PX = 16;
     private final VehicleDocument document;
     private final BadgeImages badges;
 
@@ -50,46 +41,5 @@ final class BadgedLabels extends LabelProvider {
     public void dispose() {
         badges.dispose();
         super.dispose();
-    }
-
-    /** Badges as images, made when first wanted. */
-    static final class BadgeImages {
-        private final Display display;
-        private final Map<Badge, Image> images = new EnumMap<>(Badge.class);
-        private Image none;
-
-        BadgeImages(Display display) {
-            this.display = display;
-        }
-
-        /** The image of a badge; a blank one for null, so that all labels begin in one column. */
-        Image of(Badge badge) {
-            if (badge == null) {
-                none = none == null ? image(null) : none;
-                return none;
-            }
-            return images.computeIfAbsent(badge, this::image);
-        }
-
-        private Image image(Badge badge) {
-            Image image = new Image(display, (gc, width, height) -> {
-                if (badge != null) {
-                    try (SwtPainter painter = new SwtPainter(gc, Theme.light(), Typeface.of(display), Viewport.of(width, height))) {
-                        painter.paint(java.util.List.of(new Group(null, null, Group.Kind.BADGE, badge.marks(PX / 2.0, PX / 2.0,
-                                PX - 4.0))), 0, 0);
-                    }
-                }
-            }, PX, PX);
-            return image;
-        }
-
-        void dispose() {
-            images.values().forEach(Image::dispose);
-            images.clear();
-            if (none != null) {
-                none.dispose();
-                none = null;
-            }
-        }
     }
 }

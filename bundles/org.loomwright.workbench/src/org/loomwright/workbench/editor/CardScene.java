@@ -60,11 +60,7 @@ final class CardScene {
         y += 6;
         marks.add(new Mark.Line(List.of(new Point(SIDE_PX, y), new Point(SIDE_PX + WIDE_PX, y)), Stroke.solid(Role.HAIR, 1)));
         y += 8;
-        Badge badge = finding.accepted() != null ? Badge.ACCEPTED : switch (finding.severity()) {
-            case ERROR -> Badge.ERROR;
-            case WARNING -> Badge.WARNING;
-            case NOTE -> Badge.NOTE;
-        };
+        Badge badge = BadgeImages.badge(finding);
         marks.addAll(badge.marks(SIDE_PX + BADGE_PX / 2, y + TEXT_PX * 0.6, BADGE_PX));
         double indent = BADGE_PX + 8;
         wrapped(finding.title(), Role.INK, indent, true);
@@ -130,7 +126,7 @@ final class CardScene {
         SceneBuilder scene = new SceneBuilder(title, width, height);
         scene.rectangle(Fill.solid(Role.PLATE), Stroke.solid(Role.INK2, 1), 0.5, 0.5, width - 1, height - 1);
         for (Mark mark : marks) {
-            scene.mark(mark instanceof Mark.Line rule ? new Mark.Line(List.of(rule.points().get(0),
+            scene.mark(mark instanceof Mark.Line rule && rule.stroke().tone() == Role.HAIR ? new Mark.Line(List.of(rule.points().get(0),
                     new Point(width - SIDE_PX, rule.points().get(0).y())), rule.stroke()) : mark);
         }
         return scene.build();

@@ -28,9 +28,9 @@ import org.loomwright.workbench.diagram.Typeface;
 
 /** One operating state in the strip above a drawing: its name, what was found in it, whether it is looked at. */
 final class CasePill extends Canvas {
-    private static final int HIGH_PX = 26;
-    private static final double TEXT_PX = 13;
-    private static final double SIDE_PX = 12;
+    private static final int HIGH_PX = 24;
+    private static final double TEXT_PX = 12;
+    private static final double SIDE_PX = 9;
     private static final double BADGE_PX = 14;
     private static final double FIGURE_PX = 12;
 

@@ -20,6 +20,7 @@ import org.loomwright.model.vehicle.Case;
 
 /** The strip above a drawing: which arrangement and which operating state is looked at, with what was found in each. */
 final class CaseStrip extends Composite {
+    private static final int ARRANGEMENT_PX = 150;
     private final VehicleDocument document;
     private final Combo arrangements;
     private final Composite row;
@@ -37,6 +38,9 @@ final class CaseStrip extends Composite {
         Label which = new Label(this, SWT.NONE);
         which.setText(Words.of("strip.arrangement"));
         arrangements = new Combo(this, SWT.READ_ONLY | SWT.DROP_DOWN);
+        GridData narrow = new GridData(SWT.LEFT, SWT.CENTER, false, false);
+        narrow.widthHint = ARRANGEMENT_PX;
+        arrangements.setLayoutData(narrow);
         arrangements.addListener(SWT.Selection, event -> document.showArrangement(
                 document.vehicle().getArrangements().get(arrangements.getSelectionIndex()).getName()));
         Label state = new Label(this, SWT.NONE);
@@ -99,6 +103,7 @@ final class CaseStrip extends Composite {
         if (!names.equals(List.of(arrangements.getItems()))) {
             arrangements.setItems(names.toArray(String[]::new));
         }
+        arrangements.setToolTipText(document.arrangement() == null ? null : document.arrangement().getLabel());
         int at = document.vehicle().getArrangements().indexOf(document.arrangement());
         if (arrangements.getSelectionIndex() != at) {
             arrangements.select(at);

@@ -32,6 +32,6 @@ public enum DrawingKind {
         }
     };
 
-    /** Makes the drawing, in the thread that owns the model. */
+    /** Makes the drawing, in the thread that owns the request's vehicle. */
     public abstract Scene scene(DrawingRequest request, TextMeasure type);
 }

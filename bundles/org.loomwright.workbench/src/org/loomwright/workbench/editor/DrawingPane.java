@@ -3,21 +3,17 @@ package org.loomwright.workbench.editor;
 
 import java.util.List;
 import java.util.Set;
-import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.loomwright.diagram.overlay.OverlayKind;
 import org.loomwright.diagram.paint.Theme;
-import org.loomwright.diagram.scene.Mark;
 import org.loomwright.diagram.scene.Point;
-import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Scene;
-import org.loomwright.diagram.scene.SceneBuilder;
 import org.loomwright.diagram.scene.SceneSearch;
 import org.loomwright.diagram.services.DrawingPreferences;
-import org.loomwright.diagram.services.DrawingRequest;
 import org.loomwright.diagram.tool.EditRequest;
 import org.loomwright.workbench.diagram.SceneCanvas;
 import org.loomwright.workbench.diagram.Typeface;
@@ -38,6 +34,8 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
     private List<String> found = List.of();
     private String sought = "";
     private boolean due;
+    private DrawingKind shown;
+    private final DrawingJobs drawings;
 
     /** The drawings of a document that was read whole. */
     public DrawingPane(Composite parent, VehicleDocument document) {
@@ -61,6 +59,8 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
         foot.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false, 2, 1));
         card = new HoverCard(canvas);
         moves = new Moves(document, canvas);
+        drawings = new DrawingJobs(document, new DisplayThread(getDisplay()), Typeface.of(getDisplay()).type(), this::drawn);
+        addListener(SWT.Dispose, event -> drawings.stop());
         foot.shown(kind);
         document.listen(this::changed);
         document.selection().listen(this::selected);
@@ -98,7 +98,6 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
         if (wanted != kind) {
             kind = wanted;
             redrawn();
-            canvas.fit();
         }
     }
 
@@ -147,9 +146,9 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
     public void edit(EditRequest request) {
         if (request instanceof EditRequest.Move move) {
             try {
-                moves.move(kind, move);
+                moves.move(shown, move);
             } catch (IllegalArgumentException impossible) {
-                org.eclipse.jface.dialogs.MessageDialog.openInformation(getShell(), Words.of("edit.impossible"),
+                MessageDialog.openInformation(getShell(), Words.of("edit.impossible"),
                         impossible.getMessage());
             }
         }
@@ -169,7 +168,8 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
 
     /** Shows the card of an element as if the pointer rested on it. */
     public void showCard(String id) {
-        var room = canvas.hits().bounds(id);
+        String drawn = canvas.drawn(id);
+        var room = drawn == null ? null : canvas.hits().bounds(drawn);
         if (room != null) {
             Point at = canvas.viewport().toScreen(room.centre());
             hover(id, at);
@@ -195,28 +195,27 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
     private void selected(Set<String> ids) {
         if (!isDisposed()) {
             canvas.selection(ids);
-            canvas.bringIntoSight(ids);
+            canvas.bringIntoSight(canvas.selection());
         }
     }
 
     private void redrawn() {
         strip.update(theme);
-        canvas.show(scene());
-        canvas.movable(id -> moves.movable(kind, id), moves.gridPx(kind));
-        canvas.selection(document.selection().ids());
         foot.state(state());
+        drawings.draw(kind, overlay, preferences);
     }
 
-    private Scene scene() {
-        DrawingRequest request = new DrawingRequest(document.vehicle(), document.arrangement(),
-                document.analysis() == null ? null : document.analysis().view(), document.caseName(), overlay, preferences);
-        try {
-            return kind.scene(request, Typeface.of(getDisplay()).type());
-        } catch (RuntimeException fault) {
-            ILog.of(DrawingPane.class).error("the drawing " + kind + " of " + document.vehicle().getName() + " failed", fault);
-            String why = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
-            return new SceneBuilder(Words.of("drawing." + kind.name()), 1123, 794)
-                    .text(40, 60, Words.of("drawing.failed", why), 14, true, Mark.Anchor.START, Role.INK).build();
+    private void drawn(DrawingKind made, Scene scene) {
+        if (isDisposed()) {
+            return;
+        }
+        boolean other = shown != made;
+        shown = made;
+        canvas.show(scene);
+        canvas.movable(id -> moves.movable(made, id), moves.gridPx(made));
+        canvas.selection(document.selection().ids());
+        if (other) {
+            canvas.fit();
         }
     }
 

@@ -9,6 +9,7 @@ import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.TextMeasure;
 import org.loomwright.diagram.services.CaseView;
 import org.loomwright.diagram.services.FindingMark;
+import org.loomwright.engine.result.Designations;
 import org.loomwright.engine.result.Figures;
 import org.loomwright.engine.result.Finding;
 
@@ -28,7 +29,8 @@ final class ElementCard {
         }
         String label = label(element);
         int cut = label.indexOf("  ");
-        return CardScene.of(cut < 0 ? label : label.substring(0, cut), cut < 0 ? "" : label.substring(cut + 2).strip(),
+        String arrangement = document.arrangement() == null ? "" : document.arrangement().getName();
+        return CardScene.of(new Designations(arrangement).shown(id), cut < 0 ? "" : label.substring(cut + 2).strip(),
                 figures(id), findings(id), type);
     }
 

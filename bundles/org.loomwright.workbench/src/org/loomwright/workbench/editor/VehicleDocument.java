@@ -213,10 +213,15 @@ public final class VehicleDocument {
         factory.dispose();
     }
 
-    private Snapshot snapshot() {
+    /** The vehicle as it stands now, in the arrangement looked at, for studies. */
+    public AssemblyResult assembled() {
         AssemblyResult assembled = Assembly.assemble(vehicle(), arrangement(), null, catalogue);
         catalogue = assembled.catalogue();
-        return new Snapshot(assembled, StructuralFindings.of(vehicle()));
+        return assembled;
+    }
+
+    private Snapshot snapshot() {
+        return new Snapshot(assembled(), StructuralFindings.of(vehicle()));
     }
 
     private void analysed(Analysis made) {

@@ -32,6 +32,7 @@ import org.loomwright.workbench.markers.FindingKey;
 import org.loomwright.workbench.markers.FindingTarget;
 import org.loomwright.workbench.preference.Units;
 import org.loomwright.workbench.properties.ElementProperties;
+import org.loomwright.workbench.study.StudySource;
 
 /**
  * Editor of a vehicle file: its drawings, kept up to date with what the analysis finds. A file that could not be read whole
@@ -208,6 +209,10 @@ public final class VehicleEditor extends EditorPart implements IGotoMarker, Find
             }
             if (type == IPropertySheetPage.class) {
                 return type.cast(ElementProperties.page(document));
+            }
+            IFile file = ResourceUtil.getFile(getEditorInput());
+            if (type == StudySource.class && file != null) {
+                return type.cast(new EditedVehicle(document, file));
             }
             if (type == VehicleDocument.class) {
                 return type.cast(document);
