@@ -11,7 +11,7 @@ import org.loomwright.diagram.services.CaseView;
  * The returns at one earth point, as a block of text.
  *
  * @param stud    the earth point, or case
- * @param amps    current into the body, A; NaN without figures
+ * @param amps    current that its entries bring, without the straps' there, A; NaN without figures
  * @param head    what stands in bold at its stub
  * @param lines   one an entry, the largest current first
  * @param widthPx room it takes
@@ -38,7 +38,7 @@ record EarthBlock(EarthContent.Stud stud, double amps, String head, List<Line> l
         if (figures != null) {
             entries.sort(Comparator.comparingDouble(entry -> -StrictMath.abs(amps(entry, figures))));
         }
-        double total = figures == null ? Double.NaN : figures.contacts().getOrDefault(stud.id(), 0.0);
+        double total = figures == null ? Double.NaN : entries.stream().mapToDouble(entry -> amps(entry, figures)).sum();
         List<Line> lines = new ArrayList<>();
         boolean mixed = figures != null && entries.stream().anyMatch(entry -> amps(entry, figures) > 5e-4)
                 && entries.stream().anyMatch(entry -> amps(entry, figures) < -5e-4);

@@ -35,7 +35,8 @@ final class EarthLayout {
     private final int[] side;
     private final int[] depth;
 
-    EarthLayout(DrawingRequest request, EarthContent content, EarthLabels texts, TextMeasure type, double x, double y) {
+    EarthLayout(DrawingRequest request, EarthContent content, EarthLabels texts, TextMeasure type, double x, double y,
+            boolean asPlaced) {
         this.content = content;
         this.texts = texts;
         tree = new EarthTree(content);
@@ -48,7 +49,9 @@ final class EarthLayout {
         for (int root : tree.roots) {
             top = group(root, x, top) + GROUPS_PX;
         }
-        keep(request);
+        if (asPlaced) {
+            keep(request);
+        }
         routes();
     }
 

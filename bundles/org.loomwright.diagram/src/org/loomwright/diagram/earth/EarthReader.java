@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.loomwright.diagram.services.DrawingRequest;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.result.Designations;
@@ -106,6 +107,14 @@ final class EarthReader {
         }
     }
 
+    /** The id under which the engine names a core: the cable's where it is alone, else with its colour or number. */
+    private static String coreId(Cable cable, Core core) {
+        String id = Fragments.of(cable);
+        long colours = cable.getCores().stream().map(Core::getColour).filter(Objects::nonNull).distinct().count();
+        return cable.getCores().size() == 1 ? id
+                : id + "#" + (colours == cable.getCores().size() ? core.getColour() : cable.getCores().indexOf(core) + 1);
+    }
+
     private void end(Cable cable, Core core, Attachment here, Attachment there, boolean forward) {
         if (here instanceof EarthPoint point && vehicle.getBodies().contains(point.getBody())) {
             Device device = there instanceof Terminal terminal && terminal.eContainer() instanceof Device at ? at : null;
@@ -113,7 +122,7 @@ final class EarthReader {
                     : there instanceof EarthPoint other ? other.getName() : designations.shown(Fragments.of(cable));
             double section = number(core.getSectionMm2() == null ? cable.getSectionMm2() : core.getSectionMm2());
             add(Fragments.of(point), point.getName(), point.getLabel(), vehicle.getBodies().indexOf(point.getBody()),
-                    new EarthContent.Entry(Fragments.of(cable), Fragments.of(core), forward, shown,
+                    new EarthContent.Entry(Fragments.of(cable), coreId(cable, core), forward, shown,
                             device == null ? null : device.getLabel(), section));
         }
     }

@@ -30,6 +30,9 @@ public final class EarthScene {
     private static final double FOOT_PX = 120;
     private static final double LEAST_WIDTH_PX = 1123;
 
+    /** Share of the sheet's spare height that is left above the drawing. */
+    private static final double DOWN = 0.35;
+
     private final DrawingRequest request;
     private final TextMeasure type;
 
@@ -46,10 +49,15 @@ public final class EarthScene {
     private Scene build() {
         EarthContent content = EarthReader.read(request);
         EarthLabels labels = new EarthLabels(request, type);
-        EarthLayout layout = new EarthLayout(request, content, labels, type, SIDE_PX, TOP_PX);
-        Bounds room = layout.room() == null ? new Bounds(0, 0, 0, TOP_PX) : layout.room();
-        double width = StrictMath.max(LEAST_WIDTH_PX, StrictMath.ceil(room.right() + SIDE_PX));
-        double height = StrictMath.ceil(StrictMath.max(room.bottom() + FOOT_PX, width / StrictMath.sqrt(2)));
+        Bounds free = room(new EarthLayout(request, content, labels, type, SIDE_PX, TOP_PX, false));
+        double width = StrictMath.max(LEAST_WIDTH_PX, StrictMath.ceil(free.right() + SIDE_PX));
+        EarthFindings findings = EarthFindings.of(request, content, type, width - 2 * SIDE_PX);
+        double below = findings.heightPx() + FOOT_PX;
+        double spare = StrictMath.max(0, width / StrictMath.sqrt(2) - free.bottom() - below);
+        EarthLayout layout = new EarthLayout(request, content, labels, type, SIDE_PX, TOP_PX + StrictMath.rint(DOWN * spare), true);
+        Bounds room = room(layout);
+        width = StrictMath.max(width, StrictMath.ceil(room.right() + SIDE_PX));
+        double height = StrictMath.ceil(StrictMath.max(room.bottom() + below, width / StrictMath.sqrt(2)));
         width = StrictMath.max(width, StrictMath.ceil(StrictMath.sqrt(2) * height));
         SceneBuilder scene = new SceneBuilder(name() + ", earth", width, height);
         EarthFoot foot = new EarthFoot(scene, type, width, height);
@@ -62,9 +70,14 @@ public final class EarthScene {
         content.joins().forEach(join -> painter.ends(join, layout));
         layout.cells.forEach(painter::returns);
         content.joins().forEach(join -> painter.label(join, layout.labels.get(join), layout.ways.get(join)));
+        findings.paint(scene, SIDE_PX, room.bottom());
         legend(scene, scale, height);
         foot.titleBlock(fields());
         return scene.build();
+    }
+
+    private static Bounds room(EarthLayout layout) {
+        return layout.room() == null ? new Bounds(0, 0, 0, TOP_PX) : layout.room();
     }
 
     private String name() {

@@ -70,6 +70,11 @@ public final class StudyView {
         return FindingIndex.mark(index.within(element));
     }
 
+    /** Mark of one finding. */
+    public FindingMark mark(Finding finding) {
+        return FindingIndex.mark(List.of(finding));
+    }
+
     /** Mark of an element that causes findings elsewhere; null for none. */
     public FindingMark causeMark(String element) {
         return FindingIndex.causeMark(index.causedBy(element));

@@ -4,7 +4,6 @@ package org.loomwright.diagram.earth;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -18,9 +17,9 @@ import org.loomwright.diagram.scene.SceneCheck;
 import org.loomwright.diagram.services.CaseView;
 import org.loomwright.diagram.services.DrawingRequest;
 import org.loomwright.diagram.services.Studied;
+import org.loomwright.model.edits.DrawingEdits;
+import org.loomwright.model.vehicle.Body;
 import org.loomwright.model.vehicle.DiagramKind;
-import org.loomwright.model.vehicle.Sheet;
-import org.loomwright.model.vehicle.SheetItem;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.vehicle.VehicleFactory;
 
@@ -70,6 +69,24 @@ class EarthSceneTest {
     }
 
     @Test
+    void findingsAreMarkedAtTheirElementAndToldInWords() {
+        DrawingRequest request = Studied.fleet("otter").get(0);
+        Scene scene = EarthScene.of(request.with(request.study(), "bench"), TYPE);
+        assertTrue(scene.groups().stream().anyMatch(group -> group.kind() == Group.Kind.BADGE && "WE4".equals(group.element())));
+        assertTrue(texts(scene, "rack").stream().anyMatch(text -> text.contains("not bonded")), texts(scene, "rack").toString());
+    }
+
+    @Test
+    void returnsAddUpToWhatTheirStubSays() {
+        DrawingRequest request = Studied.fleet("heron").get(0);
+        CaseView figures = request.study().caseView("engine:all-on");
+        Scene scene = EarthScene.of(request.with(request.study(), "engine:all-on"), TYPE);
+        double lamps = figures.contacts().get("XE4");
+        assertTrue(texts(scene, "XE4").contains(EarthText.amps(lamps) + "  Lamps"), texts(scene, "XE4").toString());
+        assertTrue(lamps > 10);
+    }
+
+    @Test
     void theHeaviestBodyLiesBetweenTheOthers() {
         Scene scene = EarthScene.of(Studied.fleet("heron").get(0), TYPE);
         HitIndex index = HitIndex.of(scene, TYPE);
@@ -98,18 +115,15 @@ class EarthSceneTest {
     void aBodyStaysWhereAPersonPutIt() {
         DrawingRequest request = Studied.fleet("heron").get(0);
         Bounds before = HitIndex.of(EarthScene.of(request, TYPE), TYPE).groups("cab").get(0).shape();
-        Sheet sheet = VehicleFactory.eINSTANCE.createSheet();
-        sheet.setName("earth");
-        sheet.setDiagram(DiagramKind.EARTH);
-        SheetItem item = VehicleFactory.eINSTANCE.createSheetItem();
-        item.setElement("cab");
-        item.setX(BigDecimal.valueOf(StrictMath.rint(before.left() + 30)));
-        item.setY(BigDecimal.valueOf(StrictMath.rint(before.top() + 20)));
-        sheet.getItems().add(item);
-        request.vehicle().getSheets().add(sheet);
+        Body cab = request.vehicle().getBodies().stream().filter(body -> body.getName().equals("cab")).findFirst().orElseThrow();
+        double x = StrictMath.rint(before.left() + 30);
+        double y = StrictMath.rint(before.top() + 20);
+        DrawingEdits.moveTo(request.vehicle(), DiagramKind.EARTH, request.arrangement(), cab, x, y);
         Bounds after = HitIndex.of(EarthScene.of(request, TYPE), TYPE).groups("cab").get(0).shape();
-        assertEquals(StrictMath.rint(before.left() + 30), after.left(), 1);
-        assertEquals(StrictMath.rint(before.top() + 20), after.top(), 1);
+        DrawingEdits.release(request.vehicle(), DiagramKind.EARTH, request.arrangement(), cab);
+        request.vehicle().getSheets().removeIf(sheet -> sheet.getItems().isEmpty());
+        assertEquals(x, after.left(), 1);
+        assertEquals(y, after.top(), 1);
     }
 
     @Test

@@ -3,7 +3,9 @@ package org.loomwright.diagram.services;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.emf.common.util.BasicMonitor;
 import org.loomwright.engine.assembly.Assembly;
 import org.loomwright.engine.assembly.Catalogue;
@@ -17,15 +19,21 @@ import org.loomwright.model.files.VehicleFiles;
 import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Vehicle;
 
-/** Vehicles of the demo fleet, checked, as requests for drawings. */
+/** Vehicles of the demo fleet, checked once, as requests for drawings. Tests leave the models as they are. */
 public final class Studied {
     private static final Path FLEET = Path.of("..", "..", "bundles", "org.loomwright.samples", "fleet");
+
+    private static final Map<String, List<DrawingRequest>> KNOWN = new LinkedHashMap<>();
 
     private Studied() {
     }
 
     /** Every arrangement of a vehicle of the fleet. */
-    public static List<DrawingRequest> fleet(String name) {
+    public static synchronized List<DrawingRequest> fleet(String name) {
+        return KNOWN.computeIfAbsent(name, Studied::read);
+    }
+
+    private static List<DrawingRequest> read(String name) {
         return all(new VehicleFiles().openVehicle(FLEET.resolve(name + ".vehicle")).root());
     }
 
