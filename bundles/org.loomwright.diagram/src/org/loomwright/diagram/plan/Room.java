@@ -130,4 +130,9 @@ final class Room {
         }
         return covered;
     }
+
+    /** True when the ground has a part of a duct, or of what is kept free around the ends of ducts. */
+    boolean overDuct(Bounds ground) {
+        return ducts.stream().anyMatch(duct -> duct.ground().meets(ground));
+    }
 }

@@ -69,7 +69,7 @@ final class SeatPainter {
 
     private boolean overEdge(Mark.Text text, Bounds plate) {
         Bounds ground = type.bounds(text);
-        return !plate.holds(ground) && room.edgesCovered(ground) > 0;
+        return !plate.holds(ground) && (room.edgesCovered(ground) > 0 || room.overDuct(ground));
     }
 
     private static Mark.Text plated(Mark.Text text) {

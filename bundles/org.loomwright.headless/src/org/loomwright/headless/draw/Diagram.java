@@ -4,5 +4,7 @@ package org.loomwright.headless.draw;
 /** Diagrams that can be drawn. */
 enum Diagram {
     /** The vehicle to scale. */
-    PLAN
+    PLAN,
+    /** Structure bodies, straps and returns. */
+    EARTH
 }

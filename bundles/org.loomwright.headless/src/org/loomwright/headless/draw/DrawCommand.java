@@ -31,7 +31,7 @@ import picocli.CommandLine.TypeConversionException;
 
 /** {@code loomwright draw}: draws a diagram of a vehicle with its findings. */
 @Command(name = "draw", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Draws the vehicle to scale with its ducts, cables, devices and findings.",
+        description = "Draws a vehicle: the plan, to scale with its ducts, cables and devices, or its earth return; with findings.",
         footer = {"", "Without --arrangement the adopted arrangement is drawn. Without --case findings of all cases are shown, "
                 + "and an overlay shows the worst value of all."})
 public final class DrawCommand implements Callable<Integer> {
@@ -76,7 +76,7 @@ public final class DrawCommand implements Callable<Integer> {
     private Path file;
 
     @Option(names = {"-d", "--diagram"}, paramLabel = "DIAGRAM", defaultValue = "plan", converter = DiagramWord.class,
-            description = "plan. Default: ${DEFAULT-VALUE}.")
+            description = "plan or earth. Default: ${DEFAULT-VALUE}.")
     private Diagram diagram;
 
     @Option(names = "--view", paramLabel = "VIEW", defaultValue = "above", converter = ViewWord.class,

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.loomwright.diagram.earth.EarthScene;
 import org.loomwright.diagram.overlay.OverlayKind;
 import org.loomwright.diagram.plan.PlanScene;
 import org.loomwright.diagram.plan.PlanView;
@@ -103,7 +104,11 @@ final class VehicleDrawing {
                 new SharedStudies(progress.monitor()));
         List<Finding> findings = Check.over(context,
                 new CheckOptions(wanted.caseName() == null ? Set.of() : Set.of(wanted.caseName())), progress.monitor()).findings();
-        return PlanScene.of(new DrawingRequest(vehicle, arrangement, StudyView.of(context, findings), wanted.caseName(),
-                wanted.overlay(), DrawingPreferences.metric()), wanted.view(), type);
+        DrawingRequest request = new DrawingRequest(vehicle, arrangement, StudyView.of(context, findings), wanted.caseName(),
+                wanted.overlay(), DrawingPreferences.metric());
+        return switch (wanted.diagram()) {
+            case PLAN -> PlanScene.of(request, wanted.view(), type);
+            case EARTH -> EarthScene.of(request, type);
+        };
     }
 }

@@ -70,6 +70,12 @@ class DrawCommandTest {
     }
 
     @Test
+    void theEarthReturnIsDrawnToo() throws IOException {
+        String svg = Files.readString(drawn("earth.svg", "--diagram", "earth", "--case", "night"));
+        assertTrue(svg.contains("data-element=\"WE1\""), svg);
+    }
+
+    @Test
     void aPngHasThePixelsOfItsScaleAndTheGroundOfItsTheme() throws IOException {
         BufferedImage light = ImageIO.read(drawn("light.png").toFile());
         BufferedImage dark = ImageIO.read(drawn("dark.png", "--theme", "dark", "--scale", "0.5").toFile());
