@@ -95,10 +95,7 @@ public final class ComparisonScene {
             parts.add(labels.get(i).isEmpty() ? names.get(i) : names.get(i) + ": " + labels.get(i));
         }
         String text = String.join(". ", parts);
-        while (type.widthPx(text, 12, false) > RIGHT - LEFT) {
-            text = text.substring(0, text.length() - 2).stripTrailing() + "\u2026";
-        }
-        scene.text(LEFT, 73, text, 12, false, Mark.Anchor.START, Role.INK2);
+        scene.text(LEFT, 73, FittedText.of(type, text, false, RIGHT - LEFT), 12, false, Mark.Anchor.START, Role.INK2);
     }
 
     private void bars(String title, String unit, List<String> kinds, List<StackedBars.Bar> bars, double top) {
@@ -145,17 +142,17 @@ public final class ComparisonScene {
     private void sums(double top) {
         scene.group(null, "In figures");
         StackedBars.PanelHead.write(scene, "In figures", "", LEFT, MIDDLE, top);
-        double column = StrictMath.min(80, 230.0 / names.size());
+        double column = StrictMath.min(80, (MIDDLE - LEFT - 205) / names.size());
         for (int i = 0; i < names.size(); i++) {
             double x = MIDDLE - (names.size() - 1 - i) * column;
-            scene.text(x, top + 8, names.get(i), 12, true, Mark.Anchor.END, Role.INK);
+            scene.text(x, top + 8, FittedText.of(type, names.get(i), true, column - 6), 12, true, Mark.Anchor.END, Role.INK);
         }
         int line = 0;
         for (ComparedFigure figure : comparison.figures()) {
             if (SUMS.contains(figure.key())) {
                 double y = top + 34 + line++ * ROW;
                 scene.text(LEFT, y, figure.words(), 12, false, Mark.Anchor.START, Role.INK);
-                scene.text(LEFT + 190, y, unit(figure.unit()), 12, false, Mark.Anchor.START, Role.INK2);
+                scene.text(LEFT + 165, y, unit(figure.unit()), 12, false, Mark.Anchor.START, Role.INK2);
                 for (int i = 0; i < names.size(); i++) {
                     scene.text(MIDDLE - (names.size() - 1 - i) * column, y, ChartNumber.of(figure.values().get(i)), 12,
                             figure.best() == i, Mark.Anchor.END, Role.INK);

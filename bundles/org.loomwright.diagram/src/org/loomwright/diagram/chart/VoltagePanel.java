@@ -104,7 +104,7 @@ final class VoltagePanel {
         String id = shown.shown(loads.get(0).load());
         scene.text(left, y + 4.5, id, 12, true, Mark.Anchor.START, Role.INK);
         double from = left + StrictMath.max(46, type.widthPx(id, 12, true) + 6);
-        scene.text(from, y + 4.5, fitted(loads.get(0).label(), left + NAMES - from), 12, false, Mark.Anchor.START, Role.INK);
+        scene.text(from, y + 4.5, FittedText.of(type, loads.get(0).label(), false, left + NAMES - from), 12, false, Mark.Anchor.START, Role.INK);
         double first = Double.POSITIVE_INFINITY;
         double last = Double.NEGATIVE_INFINITY;
         for (LoadVoltage load : loads) {
@@ -133,14 +133,6 @@ final class VoltagePanel {
         return String.format(Locale.ROOT, oneLevel ? "%.2f" : "%.1f", value);
     }
 
-    private String fitted(String label, double room) {
-        String text = label;
-        while (!text.isEmpty() && type.widthPx(text, 12, false) > room) {
-            text = text.substring(0, text.length() - (text.endsWith("\u2026") ? 2 : 1)).stripTrailing() + "\u2026";
-        }
-        return text;
-    }
-
     private void bracket(double x, double y) {
         scene.line(Stroke.solid(Role.INK2, 1.25), List.of(new Point(x + 5, y - 8), new Point(x, y - 8), new Point(x, y + 8),
                 new Point(x + 5, y + 8)));
@@ -160,12 +152,21 @@ final class VoltagePanel {
 
     private void legend(List<String> names, double y) {
         double x = left;
-        for (int i = 0; i < names.size(); i++) {
-            marker(i, x + RADIUS + 1, y);
-            scene.text(x + 20, y + 4.5, names.get(i), 12, false, Mark.Anchor.START, Role.INK);
-            x += 20 + type.widthPx(names.get(i), 12, false) + 18;
+        double line = y;
+        for (int i = 0; i <= names.size(); i++) {
+            String text = i < names.size() ? names.get(i) : "what the load works from";
+            double width = 20 + type.widthPx(text, 12, false);
+            if (x > left && x + width > right) {
+                x = left;
+                line += 20;
+            }
+            if (i < names.size()) {
+                marker(i, x + RADIUS + 1, line);
+            } else {
+                bracket(x + 4, line);
+            }
+            scene.text(x + 20, line + 4.5, text, 12, false, Mark.Anchor.START, Role.INK2);
+            x += width + 18;
         }
-        bracket(x + 3, y);
-        scene.text(x + 16, y + 4.5, "what the load works from", 12, false, Mark.Anchor.START, Role.INK2);
     }
 }

@@ -105,6 +105,9 @@ public final class CompareCommand implements Callable<Integer> {
         if (!faults.isEmpty()) {
             return ExitCode.BAD_INPUT.code();
         }
+        if (chart != null && studied.size() > ComparisonScene.most()) {
+            throw new BadInputException("a chart shows up to " + ComparisonScene.most() + " arrangements, not " + studied.size());
+        }
         if (chart != null) {
             draw(studied);
         }

@@ -6,6 +6,8 @@ import java.util.List;
 import org.loomwright.engine.compare.ArrangementComparison;
 import org.loomwright.engine.compare.ArrangementFigures;
 import org.loomwright.engine.compare.FigureDerivations;
+import org.loomwright.engine.result.Finding;
+import org.loomwright.engine.result.Severity;
 import org.loomwright.engine.result.StudyResult;
 import org.loomwright.engine.result.StudyResult.ElementFigures;
 import org.loomwright.export.table.Table;
@@ -17,6 +19,7 @@ import org.loomwright.headless.check.ExplainText;
 
 /** Writes a comparison for people: what differs in sentences, then the tables. */
 final class CompareText {
+    private static final int LISTED = 5;
     private final PrintWriter out;
     private final Style style;
 
@@ -45,6 +48,7 @@ final class CompareText {
         table(tables.figures(), "existing wiring and what all arrangements share left out");
         unknown(studied);
         extremes(studied);
+        findings(studied);
         table(tables.voltages(), "everything included, in the case where it is lowest; loads that are on");
         out.println();
     }
@@ -94,6 +98,18 @@ final class CompareText {
                                 + CompareTables.rounded(figures.hottest().hotC(), "degC") + " degC of "
                                 + CompareTables.rounded(figures.hottest().maxC(), "degC") + " in "
                                 + figures.hottest().caseName() + "."));
+            }
+        }
+    }
+
+    private void findings(List<StudiedArrangement> studied) {
+        for (StudiedArrangement each : studied) {
+            List<Finding> standing = each.checked().standing(Severity.WARNING);
+            standing.stream().limit(LISTED).forEach(finding -> WrappedText.write(out, "    ", "", each.name() + ": "
+                    + finding.severity().slug() + " " + finding.rule() + ", " + finding.title()));
+            if (standing.size() > LISTED) {
+                WrappedText.write(out, "    ", "", each.name() + ": " + (standing.size() - LISTED)
+                        + " more errors and warnings; 'check' tells them.");
             }
         }
     }
