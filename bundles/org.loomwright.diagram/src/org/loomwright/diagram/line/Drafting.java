@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.line;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.loomwright.diagram.layout.LayoutPort;
+import org.loomwright.diagram.scene.Role;
+import org.loomwright.diagram.scene.Stroke;
+import org.loomwright.diagram.scene.TextMeasure;
+import org.loomwright.diagram.symbol.LineWeight;
+import org.loomwright.model.parts.TerminalSpec;
+
+/**
+ * What every node of a line diagram is drawn with.
+ *
+ * @param content  what is shown
+ * @param polarity supply and return side
+ * @param flow     direction of the drawing
+ * @param figures  what the studies said
+ * @param measure  metrics of the typeface
+ */
+record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures figures, TextMeasure measure) {
+    /** Pitch of rows, px. */
+    static final double ROW_PX = 42;
+
+    /** Colour of a device: grey when a case is drawn in which it carries nothing. */
+    Role tone(Unit unit) {
+        if (!figures.live()) {
+            return Role.INK;
+        }
+        boolean known = false;
+        for (String terminal : terminals(unit)) {
+            for (Wire wire : content.at(LineContent.key(unit, terminal))) {
+                var amps = figures.cableA(wire.cableId());
+                known |= amps.isPresent();
+                if (amps.isPresent() && amps.getAsDouble() > OFF_BELOW_A) {
+                    return Role.INK;
+                }
+            }
+        }
+        return known ? Role.INK3 : Role.INK;
+    }
+
+    /** Below this a conductor is drawn as carrying nothing; smaller than any standby current that matters. */
+    static final double OFF_BELOW_A = 1e-4;
+
+    /** Colour of a cable. */
+    Role tone(Wire wire) {
+        var amps = figures.cableA(wire.cableId());
+        return figures.live() && amps.isPresent() && amps.getAsDouble() <= OFF_BELOW_A ? Role.INK3 : Role.INK;
+    }
+
+    /** The line inside a device that leads to a terminal: as heavy as the heaviest conductor there. */
+    Stroke lead(Unit unit, String terminal) {
+        double px = LineWeight.FINE.px();
+        for (Wire wire : content.at(LineContent.key(unit, terminal))) {
+            px = StrictMath.max(px, LineWeight.of(wire.sectionMm2()).px());
+        }
+        return Stroke.solid(tone(unit), px);
+    }
+
+    /** Terminals of a device that the part states or a wire uses, in the order of the part. */
+    List<String> terminals(Unit unit) {
+        Set<String> names = new LinkedHashSet<>();
+        if (unit.part() != null) {
+            for (TerminalSpec spec : unit.part().getTerminals()) {
+                if (spec.getName() != null) {
+                    names.add(spec.getName());
+                }
+            }
+        }
+        String prefix = unit.id() + ".";
+        for (Wire wire : content.wires()) {
+            for (String end : List.of(wire.a(), wire.b())) {
+                if (end.startsWith(prefix)) {
+                    names.add(LineContent.terminalName(end));
+                }
+            }
+        }
+        return new ArrayList<>(names);
+    }
+
+    /** Terminals on the supply side with a wire that comes in. */
+    List<String> inlets(Unit unit) {
+        return terminals(unit).stream().filter(name -> !flow.into(LineContent.key(unit, name)).isEmpty()).toList();
+    }
+
+    /** Terminals on the supply side that only feed. */
+    List<String> outlets(Unit unit) {
+        return terminals(unit).stream().filter(name -> flow.into(LineContent.key(unit, name)).isEmpty()
+                && !flow.outOf(LineContent.key(unit, name)).isEmpty()).toList();
+    }
+
+    /** True when a terminal is reached by a wire and feeds others too. */
+    boolean passesOn(String key) {
+        return !flow.into(key).isEmpty() && !flow.outOf(key).isEmpty();
+    }
+
+    /** Id of the port that takes incoming wires. */
+    static String left(String key) {
+        return key + "<";
+    }
+
+    /** Id of the port from which wires leave. */
+    static String right(String key) {
+        return key + ">";
+    }
+
+    LayoutPort leftPort(String key, double y) {
+        return new LayoutPort(left(key), 0, y, LayoutPort.Side.LEFT);
+    }
+
+    LayoutPort rightPort(String key, double x, double y) {
+        return new LayoutPort(right(key), x, y, LayoutPort.Side.RIGHT);
+    }
+}

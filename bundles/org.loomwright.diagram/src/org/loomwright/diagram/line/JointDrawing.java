@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.loomwright.diagram.layout.LayoutNode;
+import org.loomwright.diagram.layout.LayoutPort;
+import org.loomwright.diagram.scene.Role;
+import org.loomwright.diagram.scene.Stroke;
+import org.loomwright.diagram.symbol.SymbolKind;
+
+/** A post or splice of one terminal: a joint of lines with its designation. */
+final class JointDrawing {
+    private JointDrawing() {
+    }
+
+    static LineNode node(Drafting drafting, Unit unit) {
+        Role tone = drafting.tone(unit);
+        NodeMarks marks = new NodeMarks(unit);
+        double text = LineText.width(drafting.measure(), unit.designation(), true);
+        boolean badge = drafting.figures().badge(unit.id()) != null;
+        double width = StrictMath.ceil((text + (badge ? 40 : 10)) / 10) * 10;
+        double y = 24;
+        List<LayoutPort> ports = new ArrayList<>();
+        for (String terminal : drafting.terminals(unit)) {
+            String key = LineContent.key(unit, terminal);
+            Stroke lead = drafting.lead(unit, terminal);
+            if (!drafting.flow().into(key).isEmpty()) {
+                marks.line(lead, 0, y, width / 2, y);
+                ports.add(drafting.leftPort(key, y));
+            }
+            if (!drafting.flow().outOf(key).isEmpty()) {
+                marks.line(lead, width / 2, y, width, y);
+                ports.add(drafting.rightPort(key, width, y));
+            }
+        }
+        marks.symbol(SymbolKind.JUNCTION, tone, width / 2, y).text(LineText.start(4, 14, unit.designation(), true, tone))
+                .badge(drafting.figures(), text + 20, 9);
+        boolean fed = !drafting.inlets(unit).isEmpty();
+        return new LineNode(unit.id(), unit.id(), width, 34, ports, fed ? LayoutNode.Column.ANY : LayoutNode.Column.FIRST,
+                marks.groups());
+    }
+}

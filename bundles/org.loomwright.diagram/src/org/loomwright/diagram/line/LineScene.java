@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.line;
+
+import org.loomwright.diagram.layout.LayeredLayout;
+import org.loomwright.diagram.layout.Placed;
+import org.loomwright.diagram.scene.Scene;
+import org.loomwright.diagram.scene.TextMeasure;
+import org.loomwright.diagram.services.DrawingRequest;
+
+/**
+ * The line diagram: one line for each circuit, from sources at the left over protective devices and distribution points to loads
+ * at the right; returns through the structure end at the sign of the frame, returns of their own are gathered below.
+ */
+public final class LineScene {
+    private LineScene() {
+    }
+
+    /**
+     * Draws an arrangement. To be called in the thread that owns the model; the scene may be used by any.
+     *
+     * @param measure metrics of the typeface it will be painted with
+     */
+    public static Scene of(DrawingRequest request, TextMeasure measure) {
+        LineContent content = LineContent.read(request.vehicle(), request.arrangement());
+        Polarity polarity = Polarity.of(content);
+        LineFigures figures = request.study() == null ? LineFigures.NONE
+                : new StudiedFigures(request.study(), request.figures());
+        Drafting drafting = new Drafting(content, polarity, Flow.of(content, polarity), figures, measure);
+        SupplyGraph supply = SupplyGraph.of(drafting);
+        ReturnGraph returns = ReturnGraph.of(drafting, supply.loads());
+        Placed above = LayeredLayout.of(supply.nodes().values().stream().map(LineNode::forLayout).toList(), supply.edges(), true);
+        Placed below = LayeredLayout.of(returns.nodes().values().stream().map(LineNode::forLayout).toList(), returns.edges(),
+                false);
+        LineSheet sheet = new LineSheet(request, drafting, supply, returns, above, below);
+        return sheet.scene();
+    }
+}

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.loomwright.diagram.line;
+
+import java.util.Collection;
+import java.util.OptionalDouble;
+import org.loomwright.diagram.scene.Group;
+import org.loomwright.diagram.scene.Mark;
+import org.loomwright.diagram.scene.Role;
+import org.loomwright.diagram.scene.SceneBuilder;
+
+/** The column of names, volts, amps and drops at the right of the loads. */
+final class LoadColumn {
+    static final double VOLTS_X = 60;
+    static final double AMPS_X = 116;
+    static final double DROP_X = 172;
+    private static final double NAME_ROOM = 200;
+    private final Drafting drafting;
+
+    LoadColumn(Drafting drafting) {
+        this.drafting = drafting;
+    }
+
+    double width(Collection<String> loads) {
+        double width = drafting.figures().live() ? DROP_X : 0;
+        for (String id : loads) {
+            Unit unit = drafting.content().units().get(id);
+            width = StrictMath.max(width, LineText.width(drafting.measure(), unit.designation(), true) + 8
+                    + LineText.width(drafting.measure(), label(unit), false));
+        }
+        return width;
+    }
+
+    private String label(Unit unit) {
+        return LineText.fitted(drafting.measure(), unit.label(), false, NAME_ROOM);
+    }
+
+    /** The lines of one load around the height of its row. */
+    void row(SceneBuilder scene, Unit unit, double x, double y) {
+        boolean live = drafting.figures().live();
+        OptionalDouble amps = drafting.figures().loadA(unit.id());
+        boolean off = live && (amps.isEmpty() || StrictMath.abs(amps.getAsDouble()) <= Drafting.OFF_BELOW_A);
+        Role tone = off ? Role.INK3 : Role.INK;
+        double name = live ? y - 4 : y + 4;
+        scene.group(Group.Kind.LABEL, unit.id(), null);
+        scene.mark(LineText.start(x, name, unit.designation(), true, tone));
+        if (!unit.label().isEmpty()) {
+            scene.mark(LineText.start(x + LineText.width(drafting.measure(), unit.designation(), true) + 8, name, label(unit), false,
+                    off ? Role.INK3 : Role.INK2));
+        }
+        if (!live) {
+            return;
+        }
+        if (off) {
+            scene.mark(LineText.start(x, y + 12, "off in this case", false, Role.INK3));
+            return;
+        }
+        figure(scene, drafting.figures().loadV(unit.id()), x + VOLTS_X, y + 12);
+        figure(scene, amps, x + AMPS_X, y + 12);
+        figure(scene, drafting.figures().loadDropPercent(unit.id()), x + DROP_X, y + 12);
+    }
+
+    private static void figure(SceneBuilder scene, OptionalDouble value, double x, double y) {
+        if (value.isPresent()) {
+            scene.mark(LineText.text(x, y, LineText.figure(value.getAsDouble()), false, Mark.Anchor.END, Role.INK));
+        }
+    }
+}
