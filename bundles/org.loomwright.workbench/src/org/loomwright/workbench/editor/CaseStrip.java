@@ -20,7 +20,7 @@ import org.loomwright.model.vehicle.Case;
 
 /** The strip above a drawing: which arrangement and which operating state is looked at, with what was found in each. */
 final class CaseStrip extends Composite {
-    private static final int ARRANGEMENT_PX = 150;
+    private static final int ARRANGEMENT_PX = 130;
     private final VehicleDocument document;
     private final Combo arrangements;
     private final Composite row;
@@ -62,12 +62,14 @@ final class CaseStrip extends Composite {
     void update(Theme colours) {
         theme = colours;
         int rgb = colours.colour(Role.PANEL);
+        int ink = colours.colour(Role.INK);
         Color ground = new Color(rgb >> 16 & 0xFF, rgb >> 8 & 0xFF, rgb & 0xFF);
         setBackground(ground);
         row.setBackground(ground);
         for (var child : getChildren()) {
             if (child instanceof Label) {
                 child.setBackground(ground);
+                child.setForeground(new Color(ink >> 16 & 0xFF, ink >> 8 & 0xFF, ink & 0xFF));
             }
         }
         arrangements();
@@ -97,8 +99,7 @@ final class CaseStrip extends Composite {
     private void arrangements() {
         List<String> names = new ArrayList<>();
         for (Arrangement each : document.vehicle().getArrangements()) {
-            String label = each.getLabel() == null || each.getLabel().isBlank() ? "" : "  " + each.getLabel().strip();
-            names.add(each.getName() + label);
+            names.add(each.getName());
         }
         if (!names.equals(List.of(arrangements.getItems()))) {
             arrangements.setItems(names.toArray(String[]::new));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.editor;
 
+import org.loomwright.diagram.earth.EarthScene;
 import org.loomwright.diagram.line.LineScene;
 import org.loomwright.diagram.plan.PlanScene;
 import org.loomwright.diagram.plan.PlanView;
@@ -29,6 +30,13 @@ public enum DrawingKind {
         @Override
         public Scene scene(DrawingRequest request, TextMeasure type) {
             return LineScene.of(request, type);
+        }
+    },
+    /** Structure bodies with their bonds and returns. */
+    EARTH {
+        @Override
+        public Scene scene(DrawingRequest request, TextMeasure type) {
+            return EarthScene.of(request, type);
         }
     };
 

@@ -9,17 +9,16 @@ import org.eclipse.emf.ecore.EObject;
 import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.tool.EditRequest;
+import org.loomwright.model.edits.DrawingEdits;
 import org.loomwright.model.files.Fragments;
 import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Body;
 import org.loomwright.model.vehicle.Device;
 import org.loomwright.model.vehicle.DiagramKind;
-import org.loomwright.model.vehicle.EarthPoint;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Placement;
 import org.loomwright.model.vehicle.Sheet;
 import org.loomwright.model.vehicle.SheetItem;
-import org.loomwright.model.vehicle.VehicleFactory;
 import org.loomwright.workbench.diagram.SceneCanvas;
 
 /**
@@ -40,17 +39,21 @@ final class Moves {
 
     /** Grid of a drawing, px; 0 for none. */
     double gridPx(DrawingKind kind) {
-        return kind == DrawingKind.LINE ? SHEET_GRID_PX : 0;
+        return kind == DrawingKind.LINE || kind == DrawingKind.EARTH ? SHEET_GRID_PX : 0;
     }
 
     /** True when an element can be moved on a drawing. */
     boolean movable(DrawingKind kind, String id) {
         EObject element = document.element(id);
         return switch (kind) {
-            case PLAN, SIDE -> place(element) != null;
+            case PLAN, SIDE -> positioned(place(element));
             case LINE -> element instanceof Device;
-            default -> element instanceof Body || element instanceof EarthPoint;
+            case EARTH -> element instanceof Body;
         };
+    }
+
+    private static boolean positioned(Place place) {
+        return place != null && place.getXMm() != null && place.getYMm() != null && place.getZMm() != null;
     }
 
     /** Moves elements in one step that can be undone. */
@@ -62,16 +65,14 @@ final class Moves {
             Set<Place> places = new LinkedHashSet<>();
             move.elements().forEach(id -> places.add(place(document.element(id))));
             places.remove(null);
-            document.run(label, () -> places.forEach(place -> {
-                place.setXMm(shifted(place.getXMm(), move.dxPx() * mmPerPx));
-                if (kind == DrawingKind.PLAN) {
-                    place.setYMm(shifted(place.getYMm(), -move.dyPx() * mmPerPx));
-                } else {
-                    place.setZMm(shifted(place.getZMm(), -move.dyPx() * mmPerPx));
-                }
-            }));
+            BigDecimal along = steps(move.dxPx() * mmPerPx);
+            BigDecimal up = steps(-move.dyPx() * mmPerPx);
+            boolean above = kind == DrawingKind.PLAN;
+            document.run(label, () -> places.forEach(place -> DrawingEdits.movePlace(place, along, above ? up : BigDecimal.ZERO,
+                    above ? BigDecimal.ZERO : up)));
         } else {
-            document.run(label, () -> move.elements().forEach(id -> onSheet(DiagramKind.LINE, id, move)));
+            DiagramKind diagram = kind == DrawingKind.LINE ? DiagramKind.LINE : DiagramKind.EARTH;
+            document.run(label, () -> move.elements().forEach(id -> onSheet(diagram, id, move)));
         }
     }
 
@@ -85,38 +86,13 @@ final class Moves {
         if (room == null) {
             return;
         }
-        SheetItem item = item(sheet(diagram), id);
-        double x = item.getX() != null ? item.getX().doubleValue() : room.left();
-        double y = item.getY() != null ? item.getY().doubleValue() : room.top();
-        item.setX(BigDecimal.valueOf(StrictMath.rint(x + move.dxPx())).setScale(0, RoundingMode.HALF_UP));
-        item.setY(BigDecimal.valueOf(StrictMath.rint(y + move.dyPx())).setScale(0, RoundingMode.HALF_UP));
-    }
-
-    private Sheet sheet(DiagramKind diagram) {
-        Arrangement arrangement = document.arrangement();
-        for (Sheet sheet : document.vehicle().getSheets()) {
-            if (sheet.isSetDiagram() && sheet.getDiagram() == diagram && sheet.getArrangement() == arrangement) {
-                return sheet;
-            }
-        }
-        Sheet made = VehicleFactory.eINSTANCE.createSheet();
-        made.setName(diagram.getLiteral() + (arrangement == null ? "" : "-" + arrangement.getName()));
-        made.setDiagram(diagram);
-        made.setArrangement(arrangement);
-        document.vehicle().getSheets().add(made);
-        return made;
-    }
-
-    private static SheetItem item(Sheet sheet, String id) {
-        for (SheetItem item : sheet.getItems()) {
-            if (id.equals(item.getElement())) {
-                return item;
-            }
-        }
-        SheetItem made = VehicleFactory.eINSTANCE.createSheetItem();
-        made.setElement(id);
-        sheet.getItems().add(made);
-        return made;
+        Sheet sheet = DrawingEdits.sheet(document.vehicle(), diagram, document.arrangement());
+        SheetItem known = sheet == null ? null
+                : sheet.getItems().stream().filter(item -> id.equals(item.getElement())).findFirst().orElse(null);
+        double x = known != null && known.getX() != null ? known.getX().doubleValue() : room.left();
+        double y = known != null && known.getY() != null ? known.getY().doubleValue() : room.top();
+        DrawingEdits.moveTo(document.vehicle(), diagram, document.arrangement(), document.element(id),
+                StrictMath.rint(x + move.dxPx()), StrictMath.rint(y + move.dyPx()));
     }
 
     private Place place(EObject element) {
@@ -162,8 +138,7 @@ final class Moves {
         return null;
     }
 
-    private static BigDecimal shifted(BigDecimal mm, double by) {
-        BigDecimal at = (mm == null ? BigDecimal.ZERO : mm).add(BigDecimal.valueOf(by));
-        return at.divide(STEP_MM, 0, RoundingMode.HALF_UP).multiply(STEP_MM);
+    private static BigDecimal steps(double mm) {
+        return BigDecimal.valueOf(mm).divide(STEP_MM, 0, RoundingMode.HALF_UP).multiply(STEP_MM);
     }
 }
