@@ -46,8 +46,8 @@ record EarthBlock(EarthContent.Stud stud, double amps, String head, List<Line> l
             double amps = figures == null ? Double.NaN : amps(entry, figures);
             boolean idle = figures != null && StrictMath.abs(amps) < 5e-4;
             String way = !mixed || idle ? "" : amps > 0 ? "in " : "out ";
-            lines.add(new Line(entry.id(), entry.shown(), entry.label(), figures == null || idle ? "" : way + EarthText.amps(amps),
-                    idle));
+            lines.add(new Line(entry.id(), entry.shown(), entry.label(),
+                    figures == null || idle ? "" : way + EarthText.amps(amps), idle));
         }
         if (lines.size() > MOST) {
             int more = lines.size() - MOST + 1;

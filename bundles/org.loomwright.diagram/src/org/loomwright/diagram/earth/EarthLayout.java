@@ -147,16 +147,17 @@ final class EarthLayout {
             next = low + BETWEEN_PX;
             bottom = StrictMath.max(bottom, low);
         }
+        if (depth[body] > 0) {
+            extras(body);
+        }
         return StrictMath.max(bottom, cell.room().bottom());
     }
 
-    private void extras(int root) {
-        for (int b = 0; b < cells.size(); b++) {
-            if (tree.rootOf(b) == root) {
-                for (EarthContent.Join join : tree.extraAt(b)) {
-                    cells.get(b).reserveRow(join, cells.get(b).height - EarthCell.FIRST_ROW_PX + 20);
-                }
-            }
+    /** Rows for the joins beside the tree, below those of what hangs there. */
+    private void extras(int body) {
+        EarthCell cell = cells.get(body);
+        for (EarthContent.Join join : tree.extraAt(body)) {
+            cell.reserveRow(join, cell.height - EarthCell.FIRST_ROW_PX + 20);
         }
     }
 
@@ -258,6 +259,7 @@ final class EarthLayout {
         double xa = from.x() + (rightA ? 1 : -1) * LANE_PX * (nth + 1);
         double xb = to.x() + (rightB ? 1 : -1) * LANE_PX * (nth + 2);
         ways.put(join, List.of(from, new Point(xa, from.y()), new Point(xa, y), new Point(xb, y), new Point(xb, to.y()), to));
-        labels.put(join, new Point(StrictMath.min(xa, xb) + 10, y));
+        boolean beside = StrictMath.abs(xa - xb) < texts.widthPx(join) + 20;
+        labels.put(join, new Point(beside ? StrictMath.max(xa, xb) + 10 : StrictMath.min(xa, xb) + 10, y));
     }
 }

@@ -132,8 +132,8 @@ final class EarthPainter {
         double tip = rim + down * EarthBlock.STUB_PX;
         boolean idle = figures != null && StrictMath.abs(block.amps()) < NOTHING_A;
         scene.group(Kind.EDGE, block.stud().id(), "returns at " + block.stud().shown());
-        scene.line(Stroke.dashed(idle ? Role.INK3 : Role.INK, LineWeight.of(block.sectionMm2()).px(), 6.0, 3.0), new Point(at, rim),
-                new Point(at, tip));
+        scene.line(Stroke.dashed(idle ? Role.INK3 : Role.INK, LineWeight.of(block.sectionMm2()).px(), 6.0, 3.0),
+                new Point(at, rim), new Point(at, tip));
         if (figures != null && !idle) {
             scene.group(Kind.OVERLAY, block.stud().id(), "current of " + block.stud().shown());
             boolean into = block.amps() > 0;

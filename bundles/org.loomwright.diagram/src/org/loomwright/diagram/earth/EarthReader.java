@@ -62,7 +62,8 @@ final class EarthReader {
         ReturnPolicy policy = own ? body.getReturnPolicy() : vehicle.isSetReturnPolicy() ? vehicle.getReturnPolicy() : null;
         String words = policy == ReturnPolicy.FORBIDDEN ? "no returns of loads"
                 : policy == ReturnPolicy.LISTED_LOADS ? "returns of listed loads only" : null;
-        return new EarthContent.Body(Fragments.of(body), body.getName(), body.getLabel(), words, policy == ReturnPolicy.FORBIDDEN);
+        return new EarthContent.Body(Fragments.of(body), body.getName(), body.getLabel(), words,
+                policy == ReturnPolicy.FORBIDDEN);
     }
 
     private void bond(Bond bond, List<EarthContent.Join> joins) {

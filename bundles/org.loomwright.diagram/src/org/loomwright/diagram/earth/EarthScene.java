@@ -54,7 +54,8 @@ public final class EarthScene {
         EarthFindings findings = EarthFindings.of(request, content, type, width - 2 * SIDE_PX);
         double below = findings.heightPx() + FOOT_PX;
         double spare = StrictMath.max(0, width / StrictMath.sqrt(2) - free.bottom() - below);
-        EarthLayout layout = new EarthLayout(request, content, labels, type, SIDE_PX, TOP_PX + StrictMath.rint(DOWN * spare), true);
+        double top = TOP_PX + StrictMath.rint(DOWN * spare);
+        EarthLayout layout = new EarthLayout(request, content, labels, type, SIDE_PX, top, true);
         Bounds room = room(layout);
         width = StrictMath.max(width, StrictMath.ceil(room.right() + SIDE_PX));
         double height = StrictMath.ceil(StrictMath.max(room.bottom() + below, width / StrictMath.sqrt(2)));
@@ -97,8 +98,9 @@ public final class EarthScene {
             words.add("No state chosen: without currents and potentials.");
         } else {
             words.add("Case " + figures.name() + ".");
-            words.add(figures.settled() ? "Potentials against " + request.study().reference() + "; currents are amounts, arrows tell "
-                    + "their direction." : "This state has no operating point; its figures say little.");
+            words.add(figures.settled() ? "Potentials against " + request.study().reference()
+                    + "; currents are amounts, arrows tell their direction."
+                    : "This state has no operating point; its figures say little.");
         }
         if (content.bodies().isEmpty()) {
             words.add("The vehicle has no structure bodies yet.");

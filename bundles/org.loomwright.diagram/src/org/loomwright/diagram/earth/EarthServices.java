@@ -23,7 +23,7 @@ import org.loomwright.model.vehicle.VehicleFactory;
 /** What an earth diagram needs to know of the model, in verbs that are the same for every diagram. */
 public final class EarthServices implements DiagramServices {
 
-    /** Designation with the minus sign for straps and cables, the label or name for bodies and seams, the name for earth points. */
+    /** Designation with the minus sign for straps and cables, label or name for bodies and seams, the name for earth points. */
     @Override
     public String label(EObject element) {
         if (!(element instanceof Named named) || named.getName() == null) {

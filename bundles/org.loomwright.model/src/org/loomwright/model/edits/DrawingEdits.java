@@ -18,6 +18,7 @@ import org.loomwright.model.vehicle.VehicleFactory;
 /** Edits of drawings: where a person wants something to stand. Nothing electrical changes, but the place of a plan is real. */
 public final class DrawingEdits {
     private static final int DECIMALS = 1;
+    private static final String POINT = "-?[0-9]+([.][0-9]+)?,-?[0-9]+([.][0-9]+)?";
 
     private DrawingEdits() {
     }
@@ -30,7 +31,8 @@ public final class DrawingEdits {
      * @param y           downwards, px of the sheet, kept to a tenth
      * @throws IllegalArgumentException for a plan, whose positions are those of places; for an element out of sight
      */
-    public static SheetItem moveTo(Vehicle vehicle, DiagramKind diagram, Arrangement arrangement, EObject element, double x, double y) {
+    public static SheetItem moveTo(Vehicle vehicle, DiagramKind diagram, Arrangement arrangement, EObject element, double x,
+            double y) {
         SheetItem item = item(vehicle, diagram, arrangement, element);
         item.setX(tenth(x));
         item.setY(tenth(y));
@@ -43,7 +45,7 @@ public final class DrawingEdits {
      * @param bends points as {@code x,y x,y ...}, px of the sheet; null to let the layout choose again
      */
     public static SheetItem bend(Vehicle vehicle, DiagramKind diagram, Arrangement arrangement, EObject edge, String bends) {
-        if (bends != null && !bends.matches("-?[0-9]+([.][0-9]+)?,-?[0-9]+([.][0-9]+)?( -?[0-9]+([.][0-9]+)?,-?[0-9]+([.][0-9]+)?)*")) {
+        if (bends != null && !bends.matches(POINT + "( " + POINT + ")*")) {
             throw new IllegalArgumentException("the bends of the " + ElementPath.of(edge) + " are '" + bends
                     + "'; expected points as x,y x,y ...");
         }
@@ -68,7 +70,8 @@ public final class DrawingEdits {
      */
     public static void movePlace(Place place, BigDecimal dxMm, BigDecimal dyMm, BigDecimal dzMm) {
         if (place.getXMm() == null || place.getYMm() == null || place.getZMm() == null) {
-            throw new IllegalArgumentException("the " + ElementPath.of(place) + " has no position yet; expected x, y and z in mm");
+            throw new IllegalArgumentException("the " + ElementPath.of(place)
+                    + " has no position yet; expected x, y and z in mm");
         }
         if (dxMm.signum() != 0) {
             place.setXMm(place.getXMm().add(dxMm));

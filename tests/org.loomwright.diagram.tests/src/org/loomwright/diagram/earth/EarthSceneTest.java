@@ -30,7 +30,8 @@ class EarthSceneTest {
         List<String> texts = new ArrayList<>();
         for (Group group : scene.groups()) {
             if (element.equals(group.element())) {
-                group.marks().stream().filter(mark -> mark instanceof Mark.Text).forEach(mark -> texts.add(((Mark.Text) mark).text()));
+                group.marks().stream().filter(mark -> mark instanceof Mark.Text)
+                        .forEach(mark -> texts.add(((Mark.Text) mark).text()));
             }
         }
         return texts;

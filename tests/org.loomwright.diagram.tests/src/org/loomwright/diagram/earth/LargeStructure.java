@@ -46,7 +46,7 @@ final class LargeStructure {
             cable.getCores().add(core);
             vehicle.getCables().add(cable);
             core.setA(Terminals.of(device, "L-"));
-            int body = k * 7 % bodies;
+            int body = k * 3 % bodies;
             String name = "XR" + body + (k % 2 == 0 ? "a" : "b");
             core.setB(vehicle.getEarthPoints().stream().filter(point -> point.getName().equals(name)).findFirst()
                     .orElseGet(() -> point(vehicle, name, body)));
