@@ -60,6 +60,7 @@ final class Cuts {
                     // they are sums or struck options, worked out anew in each round
                 }
                 case "inrush-margin" -> strikeUpTo(finding.element(), choice, finding);
+                case "case-earth" -> caseEarth(context, finding, choice);
                 case "breaking-capacity" -> breaking(finding, choice);
                 case "selectivity" -> selective(finding, choice);
                 default -> larger(context, choice, finding);
@@ -179,6 +180,37 @@ final class Cuts {
                 design.struck().strike(way, f, meaning(finding));
             }
         }
+    }
+
+    /** Not this section of a case conductor or a smaller one beside that of the supply or a larger one. */
+    private void caseEarth(CheckContext context, Finding finding, int[] choice) {
+        int earth = itemOfCable(context, finding.element());
+        int supply = finding.causes().stream().mapToInt(cause -> itemOfCable(context, cause.element())).filter(i -> i >= 0)
+                .findFirst().orElse(-1);
+        if (earth >= 0 && supply >= 0 && supply != earth) {
+            boolean[][] allowed = new boolean[open.options(earth)][open.options(supply)];
+            for (int o = 0; o < allowed.length; o++) {
+                for (int p = 0; p < allowed[o].length; p++) {
+                    allowed[o][p] = o > choice[earth] || p < choice[supply];
+                }
+            }
+            design.pairing("case-earth seen " + open.id(earth) + " " + open.id(supply), earth, supply, allowed,
+                    meaning(finding));
+        } else if (earth >= 0) {
+            for (int o = 0; o <= choice[earth]; o++) {
+                design.struck().strike(earth, o, meaning(finding));
+            }
+        }
+    }
+
+    private int itemOfCable(CheckContext context, String id) {
+        for (int c = 0; c < context.plan().conductors().size(); c++) {
+            if (context.names().conductor(c).equals(id)
+                    || context.plan().cables().get(context.plan().conductors().get(c).cable()).id().equals(id)) {
+                return open.ofConductor(c);
+            }
+        }
+        return -1;
     }
 
     private void strikeUpTo(String id, int[] choice, Finding finding) {

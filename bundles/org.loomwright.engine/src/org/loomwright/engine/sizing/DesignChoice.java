@@ -81,14 +81,33 @@ final class DesignChoice {
                 boolean out = struck.why(term.item(), o) != null;
                 smallest = out ? smallest : StrictMath.min(smallest, term.values().get(o));
             }
-            // nothing left: the largest option is taken, see all()
-            least += Double.isInfinite(smallest) ? term.values().get(term.values().size() - 1) : smallest;
+            least += Double.isInfinite(smallest) ? term.values().get(nearest(term.item())) : smallest;
         }
         if (least <= limit.atMost()) {
             return limit;
         }
         given.add(limit.id());
         return new ChoiceProblem.Limit(limit.id(), least, limit.terms());
+    }
+
+    /**
+     * Where no option meets everything: of a cable the largest that its terminals take, of a protector the smallest that its loads
+     * do not open.
+     */
+    private int nearest(int item) {
+        int count = design.open().options(item);
+        boolean cable = design.open().isCable(item);
+        for (int k = 0; k < count; k++) {
+            int option = cable ? count - 1 - k : k;
+            Constraint why = struck.why(item, option);
+            String rule = why == null ? "" : why.rule();
+            boolean never = cable ? "terminal-fit".equals(rule) || "incomplete".equals(rule) || "no price".equals(rule)
+                    : "device-loading".equals(rule) || "inrush-margin".equals(rule);
+            if (!never) {
+                return option;
+            }
+        }
+        return count - 1;
     }
 
     private boolean cancelled() {
@@ -112,9 +131,8 @@ final class DesignChoice {
                 values.add(out ? 1.0 : 0.0);
             }
             if (none) {
-                // nothing fits: the largest comes nearest
                 given.add("option " + items.get(i).id());
-                values.set(values.size() - 1, 0.0);
+                values.set(nearest(i), 0.0);
             }
             if (any) {
                 all.add(new ChoiceProblem.Limit("options of " + items.get(i).id(), 0.5, List.of(new ChoiceProblem.Term(i, values))));

@@ -33,7 +33,7 @@ public final class SizingStudy {
     public static final Set<String> RULES = Set.of("drop-class", "load-undervolt", "start-dip", "charge-path-drop",
             "relay-pull-in", "conductor-hot", "section-min", "parallel-share", "device-rating", "overload-band",
             "short-withstand", "fault-clears", "return-protected", "breaking-capacity", "device-loading", "inrush-margin",
-            "selectivity", "terminal-fit", "cutout-sense");
+            "selectivity", "terminal-fit", "cutout-sense", "case-earth");
     private static final int MOST_ROUNDS = 20;
     /** From here on what a round demanded is kept beside what the next demands. */
     private static final int KEEPING_ROUND = 6;
