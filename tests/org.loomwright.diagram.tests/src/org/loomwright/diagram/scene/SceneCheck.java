@@ -107,8 +107,10 @@ public final class SceneCheck {
         for (Placed line : lines) {
             boolean above = plated && (line.order() < text.order() || line.group() == text.group()
                     && line.group().marks().indexOf(line.mark()) < text.group().marks().indexOf(text.mark()));
-            boolean covered = line.order() < text.order() && line.mark() != text.mark() && platedBetween(line, text);
-            if (!above && !covered && line.room().meets(tight) && inked(line.mark(), tight)) {
+            if (above || !line.room().meets(tight) || !inked(line.mark(), tight)) {
+                continue;
+            }
+            if (line.order() >= text.order() || line.mark() == text.mark() || !platedBetween(line, text)) {
                 complaints.add(text.who() + " lies on a line of " + line.who());
             }
         }
