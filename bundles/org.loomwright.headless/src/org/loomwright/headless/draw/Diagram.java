@@ -5,6 +5,8 @@ package org.loomwright.headless.draw;
 enum Diagram {
     /** The vehicle to scale. */
     PLAN,
+    /** The single-line circuit. */
+    LINE,
     /** Structure bodies, straps and returns. */
     EARTH
 }

@@ -31,7 +31,8 @@ import picocli.CommandLine.TypeConversionException;
 
 /** {@code loomwright draw}: draws a diagram of a vehicle with its findings. */
 @Command(name = "draw", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Draws a vehicle: the plan, to scale with its ducts, cables and devices, or its earth return; with findings.",
+        description = "Draws a vehicle: the plan, to scale with its ducts, cables and devices, the single-line circuit, or "
+                + "the earth return; with findings.",
         footer = {"", "Without --arrangement the adopted arrangement is drawn. Without --case findings of all cases are shown, "
                 + "and an overlay shows the worst value of all."})
 public final class DrawCommand implements Callable<Integer> {
@@ -76,7 +77,7 @@ public final class DrawCommand implements Callable<Integer> {
     private Path file;
 
     @Option(names = {"-d", "--diagram"}, paramLabel = "DIAGRAM", defaultValue = "plan", converter = DiagramWord.class,
-            description = "plan or earth. Default: ${DEFAULT-VALUE}.")
+            description = "plan, line or earth. Default: ${DEFAULT-VALUE}.")
     private Diagram diagram;
 
     @Option(names = "--view", paramLabel = "VIEW", defaultValue = "above", converter = ViewWord.class,

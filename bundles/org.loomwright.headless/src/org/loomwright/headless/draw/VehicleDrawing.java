@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.loomwright.diagram.earth.EarthScene;
+import org.loomwright.diagram.line.LineScene;
 import org.loomwright.diagram.overlay.OverlayKind;
 import org.loomwright.diagram.plan.PlanScene;
 import org.loomwright.diagram.plan.PlanView;
@@ -108,6 +109,7 @@ final class VehicleDrawing {
                 wanted.overlay(), DrawingPreferences.metric());
         return switch (wanted.diagram()) {
             case PLAN -> PlanScene.of(request, wanted.view(), type);
+            case LINE -> LineScene.of(request, type);
             case EARTH -> EarthScene.of(request, type);
         };
     }
