@@ -9,6 +9,20 @@ set -euo pipefail
 lw_setup test
 mkdir -p "$LW_TOOLS"
 touch "$LW_STAMP.new"
+# the tests of the workbench open windows: where there is no display, on one that nobody sees
+if [ -z "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
+    rm -f "$LW_TOOLS/display"
+    Xvfb -displayfd 3 -screen 0 1600x1000x24 -nolisten tcp 3> "$LW_TOOLS/display" 2> /dev/null &
+    xvfb=$!
+    trap 'kill $xvfb 2> /dev/null || true' EXIT
+    for _ in $(seq 100); do
+        [ ! -s "$LW_TOOLS/display" ] || break
+        sleep 0.1
+    done
+    [ -s "$LW_TOOLS/display" ] || lw_fail "Xvfb did not start"
+    DISPLAY=:$(cat "$LW_TOOLS/display")
+    export DISPLAY
+fi
 if ! lw_mvn "$@" verify; then
     echo "loomwright: the build or a test FAILED, see above" >&2
     exit 1

@@ -5,9 +5,9 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
-    static String Check_failed;
-    static String Check_file;
-    static String Check_task;
+    public static String Check_failed;
+    public static String Check_file;
+    public static String Check_task;
 
     static {
         NLS.initializeMessages("org.loomwright.workbench.builder.messages", Messages.class);

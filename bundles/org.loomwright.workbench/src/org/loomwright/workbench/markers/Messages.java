@@ -5,8 +5,8 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
-    static String Mend_gone;
-    static String Mend_title;
+    public static String Mend_gone;
+    public static String Mend_title;
 
     static {
         NLS.initializeMessages("org.loomwright.workbench.markers.messages", Messages.class);

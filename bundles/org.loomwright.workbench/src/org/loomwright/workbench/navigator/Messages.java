@@ -5,9 +5,9 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
-    static String Tree_adopted;
-    static String Tree_closed;
-    static String Tree_counts;
+    public static String Tree_adopted;
+    public static String Tree_closed;
+    public static String Tree_counts;
 
     static {
         NLS.initializeMessages("org.loomwright.workbench.navigator.messages", Messages.class);

@@ -5,13 +5,13 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
-    static String Units_awg;
-    static String Units_description;
-    static String Units_imperial;
-    static String Units_metric;
-    static String Units_mm;
-    static String Units_section;
-    static String Units_system;
+    public static String Units_awg;
+    public static String Units_description;
+    public static String Units_imperial;
+    public static String Units_metric;
+    public static String Units_mm;
+    public static String Units_section;
+    public static String Units_system;
 
     static {
         NLS.initializeMessages("org.loomwright.workbench.preference.messages", Messages.class);

@@ -5,17 +5,17 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
-    static String Welcome_begin;
-    static String Welcome_cautions;
-    static String Welcome_demo;
-    static String Welcome_demoText;
-    static String Welcome_folder;
-    static String Welcome_folderText;
-    static String Welcome_head;
-    static String Welcome_purpose;
-    static String Welcome_title;
-    static String Welcome_vehicle;
-    static String Welcome_vehicleText;
+    public static String Welcome_begin;
+    public static String Welcome_cautions;
+    public static String Welcome_demo;
+    public static String Welcome_demoText;
+    public static String Welcome_folder;
+    public static String Welcome_folderText;
+    public static String Welcome_head;
+    public static String Welcome_purpose;
+    public static String Welcome_title;
+    public static String Welcome_vehicle;
+    public static String Welcome_vehicleText;
 
     static {
         NLS.initializeMessages("org.loomwright.workbench.welcome.messages", Messages.class);

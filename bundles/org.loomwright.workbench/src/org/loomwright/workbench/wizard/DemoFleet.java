@@ -46,7 +46,8 @@ public final class DemoFleet {
     /** Makes the project from the installed samples. The project must not exist. */
     public static IProject create(String name, IProgressMonitor monitor) throws CoreException {
         IProject project = ResourcesPlugin.getWorkspace().getRoot().getProject(name);
-        ResourcesPlugin.getWorkspace().run(inner -> fill(project, inner), project, 0, monitor);
+        ResourcesPlugin.getWorkspace().run(inner -> fill(project, inner),
+                ResourcesPlugin.getWorkspace().getRoot(), 0, monitor);
         return project;
     }
 
