@@ -83,7 +83,7 @@ final class CasePill extends Canvas {
 
     /** Shows what is so now; true when its width changed. */
     boolean show(FindingCount found, boolean isChosen, Theme colours) {
-        boolean wider = found.errors() != count.errors() || found.warnings() != count.warnings();
+        boolean wider = found.errors() != count.errors() || found.warnings() != count.warnings() || isChosen != chosen;
         count = found;
         chosen = isChosen;
         theme = colours;
@@ -103,7 +103,7 @@ final class CasePill extends Canvas {
         double x = SIDE_PX;
         marks.add(new Mark.Text(new org.loomwright.diagram.scene.Point(x, base), words, TEXT_PX, chosen, Mark.Anchor.START,
                 Role.INK));
-        x += face.type().widthPx(words, TEXT_PX, true);
+        x += face.type().widthPx(words, TEXT_PX, chosen);
         x = badge(Badge.ERROR, count.errors(), x, marks, face);
         x = badge(Badge.WARNING, count.warnings(), x, marks, face);
         double width = StrictMath.ceil(x + SIDE_PX);
@@ -118,7 +118,7 @@ final class CasePill extends Canvas {
             return x;
         }
         String text = Integer.toString(number);
-        double centre = x + 8 + BADGE_PX / 2;
+        double centre = x + 6 + BADGE_PX / 2;
         marks.addAll(badge.marks(centre, HIGH_PX / 2.0, BADGE_PX));
         double at = centre + BADGE_PX / 2 + 3;
         marks.add(new Mark.Text(new org.loomwright.diagram.scene.Point(at, HIGH_PX / 2.0 + FIGURE_PX * 0.36), text, FIGURE_PX, false,

@@ -20,6 +20,8 @@ import org.loomwright.model.vehicle.Case;
 
 /** The strip above a drawing: which arrangement and which operating state is looked at, with what was found in each. */
 final class CaseStrip extends Composite {
+    /** Before the names of cases that the analysis adds. */
+    private static final String OWN = "engine:";
     private static final int ARRANGEMENT_PX = 130;
     private final VehicleDocument document;
     private final Combo arrangements;
@@ -47,7 +49,7 @@ final class CaseStrip extends Composite {
         state.setText(Words.of("strip.case"));
         row = new Composite(this, SWT.NONE);
         RowLayout pillRow = new RowLayout(SWT.HORIZONTAL);
-        pillRow.spacing = 6;
+        pillRow.spacing = 4;
         pillRow.marginTop = 0;
         pillRow.marginBottom = 0;
         pillRow.wrap = true;
@@ -122,6 +124,7 @@ final class CaseStrip extends Composite {
 
     private String words(String name) {
         return document.vehicle().getCases().stream().filter(each -> name.equals(each.getName())).map(Case::getLabel)
-                .filter(label -> label != null && !label.isBlank()).map(String::strip).findFirst().orElse(name);
+                .filter(label -> label != null && !label.isBlank()).map(String::strip).findFirst()
+                .orElse(name.startsWith(OWN) ? name.substring(OWN.length()).replace('-', ' ') : name);
     }
 }

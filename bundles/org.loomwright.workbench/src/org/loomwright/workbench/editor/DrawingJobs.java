@@ -64,6 +64,11 @@ final class DrawingJobs {
         job.schedule();
     }
 
+    /** True when no drawing is being made or waited for. */
+    boolean idle() {
+        return !running && next == null;
+    }
+
     /** Hands on no more drawings. */
     void stop() {
         stopped = true;

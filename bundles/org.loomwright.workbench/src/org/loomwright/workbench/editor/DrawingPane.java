@@ -199,6 +199,11 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
         }
     }
 
+    /** True when what is shown is what was asked for last. */
+    public boolean idle() {
+        return !due && shown == kind && drawings.idle();
+    }
+
     private void redrawn() {
         strip.update(theme);
         foot.state(state());

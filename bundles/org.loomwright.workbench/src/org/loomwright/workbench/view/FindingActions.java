@@ -8,6 +8,7 @@ import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
+import org.loomwright.engine.check.RuleCatalogue;
 import org.loomwright.engine.result.Cause;
 import org.loomwright.engine.result.Designations;
 import org.loomwright.engine.result.Finding;
@@ -37,7 +38,8 @@ final class FindingActions {
             menu.add(action);
         }
         menu.add(new Separator());
-        if (finding.accepted() == null) {
+        // what cannot be meant in the file itself is mended, not accepted
+        if (finding.accepted() == null && RuleCatalogue.standard().slugs().contains(finding.rule())) {
             menu.add(action(Words.of("findings.accept"), () -> accept(document, finding, names, shell)));
         }
     }
