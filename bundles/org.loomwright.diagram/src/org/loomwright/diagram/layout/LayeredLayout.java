@@ -52,9 +52,11 @@ public final class LayeredLayout {
         root.setProperty(CoreOptions.RANDOM_SEED, 1);
         root.setProperty(CoreOptions.SEPARATE_CONNECTED_COMPONENTS, false);
         root.setProperty(LayeredOptions.SPACING_NODE_NODE, 6.0);
-        root.setProperty(LayeredOptions.SPACING_EDGE_NODE, 8.0);
-        root.setProperty(LayeredOptions.SPACING_EDGE_EDGE, 10.0);
+        root.setProperty(LayeredOptions.SPACING_EDGE_NODE, 6.0);
+        root.setProperty(LayeredOptions.SPACING_EDGE_EDGE, 8.0);
         root.setProperty(LayeredOptions.SPACING_EDGE_LABEL, 0.0);
+        root.setProperty(LayeredOptions.SPACING_LABEL_LABEL, 0.0);
+        root.setProperty(LayeredOptions.SPACING_LABEL_NODE, 0.0);
         root.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, 12.0);
         root.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, 10.0);
         root.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, 10.0);

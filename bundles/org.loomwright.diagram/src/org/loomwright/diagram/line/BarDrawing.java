@@ -47,7 +47,7 @@ final class BarDrawing {
         boolean ways = bars.values().stream().flatMap(List::stream).anyMatch(row -> !row.left() && row.way() != null);
         barX = waysLeft ? WAY_PX : 34;
         double title = 12 + LineText.width(drafting.measure(), unit.designation(), true) + 8
-                + LineText.width(drafting.measure(), label(), false) + (drafting.figures().badge(unit.id()) == null ? 8 : 40);
+                + LineText.width(drafting.measure(), label(), false) + (drafting.figures().badge(unit.id()) == null ? 8 : 54);
         width = StrictMath.ceil(StrictMath.max(barX + (ways ? WAY_PX : 34), title) / 10) * 10;
     }
 
@@ -78,7 +78,7 @@ final class BarDrawing {
         marks.text(LineText.start(10, 18, unit.designation(), true, tone))
                 .text(LineText.start(18 + LineText.width(drafting.measure(), unit.designation(), true), 18, label(), false,
                         tone == Role.INK ? Role.INK2 : tone))
-                .badge(drafting.figures(), width - 24, 13);
+                .badge(drafting.figures(), width - 32, 13, 18);
         boolean fed = !drafting.inlets(unit).isEmpty();
         boolean feeds = drafting.terminals(unit).stream()
                 .anyMatch(name -> !drafting.flow().outOf(LineContent.key(unit, name)).isEmpty());
@@ -173,7 +173,7 @@ final class BarDrawing {
         } else {
             Stroke lead = drafting.lead(unit, row.terminal());
             boolean wired = !drafting.content().at(LineContent.key(unit, row.terminal())).isEmpty();
-            marks.line(lead, barX, y, wired ? end : centre + side * 24, y).symbol(SymbolKind.FUSE, tone, centre, y)
+            marks.line(lead, barX, y, wired ? end : centre + side * 24, y).symbol(SymbolKind.FUSE, drafting.tone(unit, row.terminal()), centre, y)
                     .text(LineText.text(barX + side * 8, y - 6, row.way(), false, anchor, soft))
                     .text(LineText.middle(centre, y - 9, row.rating(), false, soft));
             if (!wired) {
@@ -189,7 +189,7 @@ final class BarDrawing {
         String id = unit.id() + "/" + row.way();
         var badge = drafting.figures().badge(id);
         if (badge != null) {
-            marks.badgeOf(badge.marks(x, y - 13, 15));
+            marks.badgeOf(id, badge.marks(x, y - 13, 14));
         }
     }
 

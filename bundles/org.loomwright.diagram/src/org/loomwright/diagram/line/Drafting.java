@@ -23,11 +23,15 @@ import org.loomwright.model.parts.TerminalSpec;
  */
 record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures figures, TextMeasure measure) {
     /** Pitch of rows, px. */
-    static final double ROW_PX = 42;
+    static final double ROW_PX = 45;
 
     /** Colour of a device: grey when a case is drawn in which it carries nothing. */
     Role tone(Unit unit) {
         if (!figures.live()) {
+            return Role.INK;
+        }
+        var load = figures.loadA(unit.id());
+        if (load.isPresent() && StrictMath.abs(load.getAsDouble()) > NOTHING_A) {
             return Role.INK;
         }
         boolean known = false;
@@ -43,8 +47,10 @@ record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures f
         return known ? Role.INK3 : Role.INK;
     }
 
-    /** Below this a conductor is drawn as carrying nothing; smaller than any standby current that matters. */
-    static final double OFF_BELOW_A = 1e-4;
+    /** Below this a conductor is drawn as off: no more than what waits takes. */
+    static final double OFF_BELOW_A = 0.05;
+    /** Below this no figure is written. */
+    static final double NOTHING_A = 1e-4;
 
     /** Colour of a cable. */
     Role tone(Wire wire) {
@@ -58,7 +64,29 @@ record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures f
         for (Wire wire : content.at(LineContent.key(unit, terminal))) {
             px = StrictMath.max(px, LineWeight.of(wire.sectionMm2()).px());
         }
-        return Stroke.solid(tone(unit), px);
+        return Stroke.solid(tone(unit, terminal), px);
+    }
+
+    /** Colour of what leads to a terminal: that of the wires there; that of the device without any. */
+    Role tone(Unit unit, String terminal) {
+        List<Wire> there = content.at(LineContent.key(unit, terminal));
+        if (there.isEmpty()) {
+            return tone(unit);
+        }
+        return there.stream().anyMatch(wire -> tone(wire) == Role.INK) ? Role.INK : Role.INK3;
+    }
+
+    /** True when a contact is drawn closed: current passes it in the case that is drawn; its rest state without one. */
+    boolean closed(Unit unit, Link link) {
+        if (!figures.live()) {
+            return link.closed();
+        }
+        return link.closed() || carries(unit, link.a()) && carries(unit, link.b());
+    }
+
+    private boolean carries(Unit unit, String terminal) {
+        return content.at(LineContent.key(unit, terminal)).stream()
+                .anyMatch(wire -> figures.cableA(wire.cableId()).orElse(0) > OFF_BELOW_A);
     }
 
     /** Terminals of a device that the part states or a wire uses, in the order of the part. */

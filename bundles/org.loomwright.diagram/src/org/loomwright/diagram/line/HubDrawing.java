@@ -2,7 +2,9 @@
 package org.loomwright.diagram.line;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Role;
@@ -23,6 +25,7 @@ final class HubDrawing {
     private final List<String> rights = new ArrayList<>();
     private final List<String> lefts = new ArrayList<>();
     private final List<String> from = new ArrayList<>();
+    private final Map<String, Double> weights = new LinkedHashMap<>();
 
     HubDrawing(Drafting drafting, String id, ReturnHub hub) {
         this.drafting = drafting;
@@ -53,13 +56,15 @@ final class HubDrawing {
     }
 
     /** A port for one more line that comes in. */
-    String right(String line) {
+    String right(String line, double px) {
+        weights.put(line, px);
         rights.add(line);
         return id + ">" + line;
     }
 
     /** A port for one more line that goes on. */
-    String left(String line) {
+    String left(String line, double px) {
+        weights.put(line, px);
         lefts.add(line);
         return id + "<" + line;
     }
@@ -83,7 +88,6 @@ final class HubDrawing {
         double middle = width / 2;
         int rows = StrictMath.max(1, StrictMath.max(rights.size(), lefts.size()));
         List<LayoutPort> ports = new ArrayList<>();
-        Stroke lead = Stroke.dashed(tone, LineWeight.LIGHT.px(), 6.0, 3.0);
         double near = element == null ? middle : middle - 15;
         double far = element == null ? middle : middle + 15;
         double top = HEAD_PX + ROW_PX / 2;
@@ -91,12 +95,12 @@ final class HubDrawing {
         for (int i = 0; i < lefts.size(); i++) {
             double y = top + ROW_PX * i;
             ports.add(new LayoutPort(id + "<" + lefts.get(i), 0, y, LayoutPort.Side.LEFT));
-            marks.line(lead, 0, y, near, y);
+            marks.line(lead(lefts.get(i), tone), 0, y, near, y);
         }
         for (int i = 0; i < rights.size(); i++) {
             double y = top + ROW_PX * i;
             ports.add(new LayoutPort(id + ">" + rights.get(i), width, y, LayoutPort.Side.RIGHT));
-            marks.line(lead, far, y, width, y);
+            marks.line(lead(rights.get(i), tone), far, y, width, y);
         }
         if (element == null) {
             marks.line(Stroke.solid(tone, LineWeight.BAR_PX), middle, top - 12, middle, bottom + 12);
@@ -109,7 +113,7 @@ final class HubDrawing {
             }
             marks.symbol(element, tone, middle, top);
         }
-        marks.text(LineText.start(5, 13, title, true, tone)).badge(drafting.figures(), text + 20, 9);
+        marks.text(LineText.start(5, 13, title, true, tone)).badge(drafting.figures(), text + 18, 8, 16);
         double y = bottom + 28;
         for (String line : list) {
             marks.text(LineText.start(5, y, line, false, Role.INK2));
@@ -118,6 +122,10 @@ final class HubDrawing {
         double height = list.isEmpty() ? bottom + 16 : y - 8;
         LayoutNode.Column column = rights.isEmpty() && lefts.isEmpty() ? LayoutNode.Column.LAST : LayoutNode.Column.ANY;
         return new LineNode(id, unit.id(), width, height, ports, column, marks.groups());
+    }
+
+    private Stroke lead(String line, Role tone) {
+        return new Stroke(tone, weights.get(line), List.of(8.0, 4.0));
     }
 
     /** {@code from -K1:85 -K2:85}, two names to a line. */

@@ -35,7 +35,7 @@ final class JointDrawing {
             }
         }
         marks.symbol(SymbolKind.JUNCTION, tone, width / 2, y).text(LineText.start(4, 14, unit.designation(), true, tone))
-                .badge(drafting.figures(), text + 20, 9);
+                .badge(drafting.figures(), text + 18, 8, 16);
         boolean fed = !drafting.inlets(unit).isEmpty();
         return new LineNode(unit.id(), unit.id(), width, 34, ports, fed ? LayoutNode.Column.ANY : LayoutNode.Column.FIRST,
                 marks.groups());

@@ -107,25 +107,26 @@ final class LineSheet {
         }
     }
 
+    /** What is off lies below what carries current, where both share a stretch. */
     private void edges(SceneBuilder scene) {
-        above.lines().forEach((edge, points) -> {
-            Wire wire = supply.wires().get(edge);
-            if (wire == null) {
-                Wire lead = drafting.content().at(edge.substring("lead:".length())).get(0);
-                scene.group(Group.Kind.EDGE, lead.cableId(), null)
-                        .line(LineWeight.of(lead.sectionMm2()).supply(drafting.tone(lead)), points);
-            } else {
-                scene.group(Group.Kind.EDGE, wire.cableId(), name(wire))
-                        .line(LineWeight.of(wire.sectionMm2()).supply(drafting.tone(wire)), points);
-            }
-        });
-        below.lines().forEach((edge, points) -> {
-            Wire wire = returns.wires().get(edge);
-            if (wire != null) {
-                scene.group(Group.Kind.EDGE, wire.cableId(), name(wire))
-                        .line(LineWeight.of(wire.sectionMm2()).back(drafting.tone(wire)), points);
-            }
-        });
+        for (Role tone : List.of(Role.INK3, Role.INK)) {
+            above.lines().forEach((edge, points) -> {
+                Wire wire = supply.wires().get(edge);
+                boolean lead = wire == null;
+                Wire drawn = lead ? drafting.content().at(edge.substring("lead:".length())).get(0) : wire;
+                if (drafting.tone(drawn) == tone) {
+                    scene.group(Group.Kind.EDGE, drawn.cableId(), lead ? null : name(drawn))
+                            .line(LineWeight.of(drawn.sectionMm2()).supply(tone), points);
+                }
+            });
+            below.lines().forEach((edge, points) -> {
+                Wire wire = returns.wires().get(edge);
+                if (wire != null && drafting.tone(wire) == tone) {
+                    scene.group(Group.Kind.EDGE, wire.cableId(), name(wire)).line(LineWeight.of(wire.sectionMm2()).back(tone),
+                            points);
+                }
+            });
+        }
     }
 
     private static String name(Wire wire) {
@@ -133,11 +134,15 @@ final class LineSheet {
     }
 
     private void dots(SceneBuilder scene, Routes routes, Map<String, Wire> wires) {
-        for (Placed.Dot dot : routes.dots()) {
-            Wire wire = wires.get(dot.edge());
-            double px = wire == null ? 1.5 : LineWeight.of(wire.sectionMm2()).px();
-            scene.group(Group.Kind.EDGE, wire == null ? null : wire.cableId(), null).disc(
-                    Fill.solid(wire == null ? Role.INK : drafting.tone(wire)), null, dot.at().x(), dot.at().y(), px > 3 ? 4.25 : 3);
+        for (Role tone : List.of(Role.INK3, Role.INK)) {
+            for (Placed.Dot dot : routes.dots()) {
+                Wire wire = wires.get(dot.edge());
+                if (tone == (wire == null ? Role.INK : drafting.tone(wire))) {
+                    double px = wire == null ? 1.5 : LineWeight.of(wire.sectionMm2()).px();
+                    scene.group(Group.Kind.EDGE, wire == null ? null : wire.cableId(), null).disc(Fill.solid(tone), null,
+                            dot.at().x(), dot.at().y(), px > 3 ? 4.25 : 3);
+                }
+            }
         }
     }
 

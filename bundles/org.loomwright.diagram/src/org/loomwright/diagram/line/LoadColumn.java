@@ -38,7 +38,7 @@ final class LoadColumn {
     void row(SceneBuilder scene, Unit unit, double x, double y) {
         boolean live = drafting.figures().live();
         OptionalDouble amps = drafting.figures().loadA(unit.id());
-        boolean off = live && (amps.isEmpty() || StrictMath.abs(amps.getAsDouble()) <= Drafting.OFF_BELOW_A);
+        boolean off = live && (amps.isEmpty() || StrictMath.abs(amps.getAsDouble()) <= Drafting.NOTHING_A);
         Role tone = off ? Role.INK3 : Role.INK;
         double name = live ? y - 4 : y + 4;
         scene.group(Group.Kind.LABEL, unit.id(), null);

@@ -7,6 +7,7 @@ import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Stroke;
+import org.loomwright.diagram.symbol.Badge;
 import org.loomwright.diagram.symbol.DeviceSymbols;
 import org.loomwright.diagram.symbol.LineWeight;
 import org.loomwright.diagram.symbol.Symbol;
@@ -109,7 +110,7 @@ final class LoadDrawing {
         }
         marks.shapes(symbol.at(CENTRE_X, ROW_Y));
         back(marks, tone, width, CENTRE_X + symbol.port("out").at().x());
-        marks.badge(drafting.figures(), STUB_X - 6, 4);
+        marks.badge(drafting.figures(), STUB_X - 6, 4, Badge.SIZE_PX);
         double height = HEIGHT_PX + EXTRA_ROW_PX * StrictMath.max(0, inlets.size() - 1);
         return new LineNode(unit.id(), unit.id(), width, height, ports,
                 inlets.isEmpty() ? LayoutNode.Column.ANY : LayoutNode.Column.LAST, marks.groups());

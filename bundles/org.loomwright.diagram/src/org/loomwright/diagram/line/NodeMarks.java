@@ -18,7 +18,7 @@ final class NodeMarks {
     private final String name;
     private final List<Mark> shape = new ArrayList<>();
     private final List<Mark> texts = new ArrayList<>();
-    private final List<Mark> badge = new ArrayList<>();
+    private final List<Group> badges = new ArrayList<>();
 
     NodeMarks(Unit unit) {
         this(unit.id(), (unit.designation() + " " + unit.label()).strip());
@@ -68,20 +68,21 @@ final class NodeMarks {
     }
 
     /** The badge of the worst finding with the number of findings at its right when there are several. */
-    NodeMarks badge(LineFigures figures, double x, double y) {
+    NodeMarks badge(LineFigures figures, double x, double y, double sizePx) {
         Badge worst = figures.badge(element);
         if (worst != null) {
-            badge.addAll(worst.marks(x, y));
+            List<Mark> marks = new ArrayList<>(worst.marks(x, y, sizePx));
             if (figures.count(element) > 1) {
-                badge.add(LineText.start(x + 13, y + 4, String.valueOf(figures.count(element)), false, Role.INK));
+                marks.add(LineText.start(x + sizePx / 2 + 4, y + 4, String.valueOf(figures.count(element)), false, Role.INK));
             }
+            badges.add(new Group(element, null, Group.Kind.BADGE, marks));
         }
         return this;
     }
 
     /** A badge of a part of the node. */
-    NodeMarks badgeOf(List<Mark> more) {
-        badge.addAll(more);
+    NodeMarks badgeOf(String part, List<Mark> more) {
+        badges.add(new Group(part, null, Group.Kind.BADGE, more));
         return this;
     }
 
@@ -89,7 +90,7 @@ final class NodeMarks {
         List<Group> groups = new ArrayList<>();
         groups.add(new Group(element, name, Group.Kind.NODE, shape));
         groups.add(new Group(element, null, Group.Kind.LABEL, texts));
-        groups.add(new Group(element, null, Group.Kind.BADGE, badge));
+        groups.addAll(badges);
         return groups.stream().filter(group -> !group.marks().isEmpty()).toList();
     }
 }

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import org.loomwright.diagram.layout.LayoutEdge;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
+import org.loomwright.diagram.symbol.LineWeight;
 import org.loomwright.model.parts.DeviceKind;
 import org.loomwright.model.vehicle.EarthPoint;
 
@@ -94,7 +95,7 @@ final class ReturnGraph {
             nodes.put(id, new LineNode(id, null, 2, 24, List.of(new LayoutPort(id + "<", 0, 12, LayoutPort.Side.LEFT)),
                     LayoutNode.Column.FIRST, List.of()));
             HubDrawing to = drawing(hub);
-            String port = to.right(id);
+            String port = to.right(id, LineWeight.of(largest.get(hub)).px());
             edges.add(new LayoutEdge(id, id + "<", port,
                     LineText.width(drafting.measure(), collectors.get(id).text(), false) + 24, 40));
         });
@@ -122,14 +123,15 @@ final class ReturnGraph {
             }
             ReturnHub a = hubs.at(wire.a());
             ReturnHub b = hubs.at(wire.b());
+            double px = LineWeight.of(wire.sectionMm2()).px();
             EarthPoint earth = drafting.content().earths().get(a == null ? wire.a() : wire.b());
             if (a != null && b != null && a != b) {
                 boolean back = hubs.steps(a) >= hubs.steps(b);
-                edge(wire, drawing(back ? a : b).left(wire.key()), drawing(back ? b : a).right(wire.key()));
+                edge(wire, drawing(back ? a : b).left(wire.key(), px), drawing(back ? b : a).right(wire.key(), px));
             } else if (earth != null && (a != null || b != null) && drawn(a == null ? b : a)) {
                 String id = "earth:" + earth.getName();
                 nodes.computeIfAbsent(id, none -> HubDrawing.earth(drafting, id, earth));
-                edge(wire, drawing(a == null ? b : a).left(wire.key()), id + ">");
+                edge(wire, drawing(a == null ? b : a).left(wire.key(), px), id + ">");
             }
         }
     }

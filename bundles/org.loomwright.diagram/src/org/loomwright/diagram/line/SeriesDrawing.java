@@ -58,7 +58,7 @@ final class SeriesDrawing {
         double text = LineText.width(drafting.measure(), unit.designation(), true);
         double start = centre - (text + (badge ? 26 : 0)) / 2;
         marks.text(LineText.start(start, 14, unit.designation(), true, tone));
-        marks.badge(drafting.figures(), start + text + 16, 9);
+        marks.badge(drafting.figures(), start + text + 14, 8, 16);
         for (Link link : unit.links()) {
             if (link.carries() && !minus(link.a()) && !minus(link.b())) {
                 carry(link);
@@ -159,7 +159,7 @@ final class SeriesDrawing {
     private SymbolKind symbol(Link link) {
         return switch (link.kind()) {
             case WAY, PROTECTOR -> SymbolKind.FUSE;
-            case CONTACT -> link.closed() ? SymbolKind.CONTACT_CLOSED : SymbolKind.CONTACT_OPEN;
+            case CONTACT -> drafting.closed(unit, link) ? SymbolKind.CONTACT_CLOSED : SymbolKind.CONTACT_OPEN;
             case DIODE -> SymbolKind.DIODE;
             case SHUNT -> SymbolKind.SHUNT;
             case CONVERTER -> SymbolKind.CONVERTER;

@@ -64,7 +64,7 @@ final class SourceDrawing {
                 .text(LineText.start(TEXT_X, textY + 15, label(drafting, unit), false, tone == Role.INK ? Role.INK2 : tone))
                 .text(LineText.start(TEXT_X, textY + 30, figure, false, tone == Role.INK ? Role.INK2 : tone));
         double end = back(drafting, unit, marks, tone, middleY + (battery ? 20 : 15), textY + 40);
-        marks.badge(drafting.figures(), TEXT_X + LineText.width(drafting.measure(), unit.designation(), true) + 16, textY - 5);
+        marks.badge(drafting.figures(), TEXT_X + LineText.width(drafting.measure(), unit.designation(), true) + 14, textY - 6, 16);
         double height = StrictMath.max(end + 6, middleY + 44 + ROW_PX * StrictMath.max(0, used.size() - 1));
         return new LineNode(unit.id(), unit.id(), width, height, ports,
                 fed ? LayoutNode.Column.ANY : LayoutNode.Column.FIRST, marks.groups());

@@ -10,6 +10,10 @@ import java.util.Set;
 import org.loomwright.diagram.layout.LayoutEdge;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
+import org.loomwright.diagram.scene.Group;
+import org.loomwright.diagram.scene.Mark;
+import org.loomwright.diagram.scene.Point;
+import org.loomwright.diagram.symbol.LineWeight;
 import org.loomwright.model.parts.DeviceKind;
 
 /** Nodes and edges of the supply side, ready to be placed. */
@@ -142,10 +146,14 @@ final class SupplyGraph {
         return unit == null ? null : unit.id();
     }
 
-    private static LineNode tap(String key) {
+    private LineNode tap(String key) {
+        Wire wire = drafting.flow().into(key).get(0);
+        Group line = new Group(wire.cableId(), null, Group.Kind.EDGE,
+                List.of(new Mark.Line(List.of(new Point(0, TAP_PX / 2), new Point(TAP_PX, TAP_PX / 2)),
+                        LineWeight.of(wire.sectionMm2()).supply(drafting.tone(wire)))));
         return new LineNode("tap:" + key, null, TAP_PX, TAP_PX,
                 List.of(new LayoutPort(Drafting.left(key), 0, TAP_PX / 2, LayoutPort.Side.LEFT),
                         new LayoutPort(Drafting.right(key), TAP_PX, TAP_PX / 2, LayoutPort.Side.RIGHT)),
-                LayoutNode.Column.ANY, List.of());
+                LayoutNode.Column.ANY, List.of(line));
     }
 }

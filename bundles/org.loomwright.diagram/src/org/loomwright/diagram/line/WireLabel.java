@@ -40,7 +40,7 @@ final class WireLabel {
 
     /** Room above and below the line, px. */
     double height() {
-        return 2 * (6 + (wide || size().isEmpty() ? LINE_PX : 2 * LINE_PX));
+        return 2 * (3 + (wide || size().isEmpty() ? LINE_PX : 2 * LINE_PX));
     }
 
     /** The label of a line through y, its room beginning at x. */
@@ -95,7 +95,7 @@ final class WireLabel {
     private String figures() {
         OptionalDouble amps = drafting.figures().cableA(wire.cableId());
         OptionalDouble drop = drafting.figures().cableMillivolts(wire.cableId());
-        if (amps.isEmpty() || amps.getAsDouble() <= Drafting.OFF_BELOW_A) {
+        if (amps.isEmpty() || amps.getAsDouble() <= Drafting.NOTHING_A) {
             return "";
         }
         return LineText.figure(amps.getAsDouble()) + " A"
