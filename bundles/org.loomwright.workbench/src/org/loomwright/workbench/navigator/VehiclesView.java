@@ -14,6 +14,7 @@ import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.actions.ActionFactory;
@@ -29,11 +30,13 @@ public final class VehiclesView extends ViewPart {
 
     private final IResourceChangeListener changes = this::changed;
     private TreeViewer viewer;
+    private Display display;
     private boolean waiting;
 
     @Override
     public void createPartControl(Composite parent) {
         viewer = new TreeViewer(parent, SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
+        display = parent.getDisplay();
         FleetTree tree = new FleetTree();
         viewer.setContentProvider(tree);
         viewer.setLabelProvider(new DelegatingStyledCellLabelProvider(new FleetLabels(tree)));
@@ -86,10 +89,9 @@ public final class VehiclesView extends ViewPart {
 
     /** Once for many changes: a build changes hundreds of markers. */
     private synchronized void changed(IResourceChangeEvent event) {
-        if (!waiting && !viewer.getControl().isDisposed()) {
+        if (!waiting && !display.isDisposed()) {
             waiting = true;
-            viewer.getControl().getDisplay().asyncExec(() ->
-                    viewer.getControl().getDisplay().timerExec(QUIET_MS, this::refresh));
+            display.asyncExec(() -> display.timerExec(QUIET_MS, this::refresh));
         }
     }
 

@@ -114,6 +114,6 @@ public final class DemoFleet {
             IFile named = project.getFile(FIRST);
             IDE.openEditor(page, named.exists() ? named : vehicles.get(0));
         }
-        page.showView(Ids.VEHICLES);
+        page.showView(Ids.VEHICLES, null, IWorkbenchPage.VIEW_VISIBLE);
     }
 }
