@@ -110,7 +110,7 @@ final class BarDrawing {
         for (String terminal : drafting.terminals(unit)) {
             String key = LineContent.key(unit, terminal);
             String bar = barOf.get(terminal);
-            if (bar == null || drafting.polarity().minus(key)) {
+            if (bar == null) {
                 continue;
             }
             if (!drafting.flow().into(key).isEmpty()) {

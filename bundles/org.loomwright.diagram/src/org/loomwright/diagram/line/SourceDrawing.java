@@ -26,6 +26,8 @@ final class SourceDrawing {
         NodeMarks marks = new NodeMarks(unit);
         List<String> used = new ArrayList<>(drafting.inlets(unit));
         used.addAll(drafting.outlets(unit));
+        List<String> taps = used.stream().filter(name -> drafting.polarity().minus(LineContent.key(unit, name))).toList();
+        used.removeAll(taps);
         String figure = figure(unit);
         double width = 20 + TEXT_X + StrictMath.max(60, StrictMath.max(LineText.width(drafting.measure(), unit.designation(), true)
                 + 26, StrictMath.max(LineText.width(drafting.measure(), label(drafting, unit), false),
@@ -55,6 +57,9 @@ final class SourceDrawing {
                 fed = true;
             }
         }
+        for (String tap : taps) {
+            fed |= lower(drafting, unit, tap, marks, ports, width, middleY + (battery ? 20 : 15));
+        }
         if (battery && !used.isEmpty()) {
             marks.line(drafting.lead(unit, used.get(0)), CENTRE_X, plusY, CENTRE_X, middleY - 20);
         }
@@ -68,6 +73,25 @@ final class SourceDrawing {
         double height = StrictMath.max(end + 6, middleY + 44 + ROW_PX * StrictMath.max(0, used.size() - 1));
         return new LineNode(unit.id(), unit.id(), width, height, ports,
                 fed ? LayoutNode.Column.ANY : LayoutNode.Column.FIRST, marks.groups());
+    }
+
+    /** A minus terminal in the supply: the middle of batteries in series. True when a wire comes to it. */
+    private static boolean lower(Drafting drafting, Unit unit, String terminal, NodeMarks marks, List<LayoutPort> ports,
+            double width, double from) {
+        String key = LineContent.key(unit, terminal);
+        Stroke lead = drafting.lead(unit, terminal);
+        double y = from + 8;
+        marks.line(lead, CENTRE_X, from, CENTRE_X, y);
+        boolean in = !drafting.flow().into(key).isEmpty();
+        if (in) {
+            marks.line(lead, 0, y, CENTRE_X, y);
+            ports.add(drafting.leftPort(key, y));
+        }
+        if (!drafting.flow().outOf(key).isEmpty()) {
+            marks.line(lead, CENTRE_X, y, width, y);
+            ports.add(drafting.rightPort(key, width, y));
+        }
+        return in;
     }
 
     private static SymbolKind kind(Unit unit) {

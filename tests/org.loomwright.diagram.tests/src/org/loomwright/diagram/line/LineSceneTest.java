@@ -95,6 +95,19 @@ class LineSceneTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"heron", "beaver", "otter"})
+    void showsEverySupplyCable(String name) {
+        Vehicle vehicle = vehicle(name);
+        for (Arrangement arrangement : vehicle.getArrangements()) {
+            Set<String> drawn = ids(plain(vehicle, arrangement), Group.Kind.EDGE);
+            LineContent content = LineContent.read(vehicle, arrangement);
+            Polarity polarity = Polarity.of(content);
+            assertEquals(List.of(), content.wires().stream().filter(wire -> !polarity.back(wire)).map(Wire::cableId)
+                    .filter(id -> !drawn.contains(id)).toList(), arrangement.getName());
+        }
+    }
+
     @Test
     void drawsALargeVehicleLegibly() {
         Vehicle big = BigVehicle.make();
