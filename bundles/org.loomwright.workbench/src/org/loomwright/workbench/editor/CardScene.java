@@ -120,14 +120,18 @@ final class CardScene {
         y += lead;
     }
 
+    private static Mark ruled(Mark.Line rule, double to) {
+        Point from = rule.points().get(0);
+        return new Mark.Line(List.of(from, new Point(to, from.y())), rule.stroke());
+    }
+
     private Scene scene(String title) {
         double width = StrictMath.ceil(StrictMath.min(wide, WIDE_PX + 200) + 2 * SIDE_PX);
         double height = StrictMath.ceil(y + SIDE_PX - 4);
         SceneBuilder scene = new SceneBuilder(title, width, height);
         scene.rectangle(Fill.solid(Role.PLATE), Stroke.solid(Role.INK2, 1), 0.5, 0.5, width - 1, height - 1);
         for (Mark mark : marks) {
-            scene.mark(mark instanceof Mark.Line rule && rule.stroke().tone() == Role.HAIR ? new Mark.Line(List.of(rule.points().get(0),
-                    new Point(width - SIDE_PX, rule.points().get(0).y())), rule.stroke()) : mark);
+            scene.mark(mark instanceof Mark.Line rule && rule.stroke().tone() == Role.HAIR ? ruled(rule, width - SIDE_PX) : mark);
         }
         return scene.build();
     }

@@ -121,8 +121,9 @@ final class CasePill extends Canvas {
         double centre = x + 6 + BADGE_PX / 2;
         marks.addAll(badge.marks(centre, HIGH_PX / 2.0, BADGE_PX));
         double at = centre + BADGE_PX / 2 + 3;
-        marks.add(new Mark.Text(new org.loomwright.diagram.scene.Point(at, HIGH_PX / 2.0 + FIGURE_PX * 0.36), text, FIGURE_PX, false,
-                Mark.Anchor.START, Role.INK));
+        double base = HIGH_PX / 2.0 + FIGURE_PX * 0.36;
+        marks.add(new Mark.Text(new org.loomwright.diagram.scene.Point(at, base), text, FIGURE_PX, false, Mark.Anchor.START,
+                Role.INK));
         return at + face.type().widthPx(text, FIGURE_PX, false);
     }
 

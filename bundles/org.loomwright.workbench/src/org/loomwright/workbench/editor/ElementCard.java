@@ -56,8 +56,8 @@ final class ElementCard {
         }
         CaseView.Conductor core = view.conductors().get(id);
         if (core != null) {
-            lines.add(figure(Math.abs(core.amps()), "A") + (Double.isNaN(core.ratingA()) ? "" : " of " + figure(core.ratingA(), "A"))
-                    + ", " + figure(1000 * core.dropV(), "mV") + ", " + figure(core.temperatureC(), "\u00B0C"));
+            String rating = Double.isNaN(core.ratingA()) ? "" : " of " + figure(core.ratingA(), "A");
+            lines.add(figure(Math.abs(core.amps()), "A") + rating + ", " + figure(1000 * core.dropV(), "mV") + ", " + figure(core.temperatureC(), "\u00B0C"));
         }
         CaseView.Protector protector = view.protectors().get(id);
         if (protector != null) {

@@ -65,8 +65,8 @@ public final class MendFixes {
      * @param reason why; must say something
      */
     public void accept(Finding finding, String reason) {
-        document.run(Words.of("edit.accept"), () -> VehicleEdits.waive(document.vehicle(), finding.rule(), finding.element(), reason,
-                System.getProperty("user.name"), LocalDate.now().toString()));
+        document.run(Words.of("edit.accept"), () -> VehicleEdits.waive(document.vehicle(), finding.rule(), finding.element(),
+                reason, System.getProperty("user.name"), LocalDate.now().toString()));
     }
 
     private void change(Mend.Change change) {

@@ -28,7 +28,8 @@ final class ElementSource implements IPropertySource {
     ElementSource(VehicleDocument document, EObject element) {
         this.document = document;
         this.element = element;
-        if (document.domain().getAdapterFactory().adapt(element, IItemPropertySource.class) instanceof IItemPropertySource source) {
+        Object adapter = document.domain().getAdapterFactory().adapt(element, IItemPropertySource.class);
+        if (adapter instanceof IItemPropertySource source) {
             for (IItemPropertyDescriptor descriptor : source.getPropertyDescriptors(element)) {
                 if (descriptor.getFeature(element) instanceof EStructuralFeature feature && !feature.isMany()) {
                     properties.add(new FeatureProperty(element, feature, descriptor,

@@ -26,7 +26,8 @@ final class FindingActions {
         menu.add(action(Words.of("findings.go"), () -> document.reveal(finding.element())));
         for (Cause cause : finding.causes()) {
             if (!cause.element().equals(finding.element())) {
-                menu.add(action(Words.of("findings.culprit", names.shown(cause.element())), () -> document.reveal(cause.element())));
+                menu.add(action(Words.of("findings.culprit", names.shown(cause.element())),
+                        () -> document.reveal(cause.element())));
             }
         }
         menu.add(new Separator());

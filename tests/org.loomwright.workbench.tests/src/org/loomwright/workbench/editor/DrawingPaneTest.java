@@ -188,7 +188,8 @@ class DrawingPaneTest {
         open("heron");
         int badges = badges();
         Cable cable = document.arrangement().getCables().stream()
-                .filter(each -> each.getSectionMm2() != null && each.getSectionMm2().doubleValue() >= 10).findFirst().orElseThrow();
+                .filter(each -> each.getSectionMm2() != null && each.getSectionMm2().doubleValue() >= 10).findFirst()
+                .orElseThrow();
         document.run("thinner", () -> cable.setSectionMm2(new BigDecimal("0.75")));
         analysed();
         drawn(DrawingKind.PLAN);

@@ -79,7 +79,8 @@ class VehicleDocumentTest {
         analysed();
         long errors = FindingCount.of(document.findings(), null).errors();
         Cable cable = document.arrangement().getCables().stream()
-                .filter(each -> each.getSectionMm2() != null && each.getSectionMm2().doubleValue() >= 10).findFirst().orElseThrow();
+                .filter(each -> each.getSectionMm2() != null && each.getSectionMm2().doubleValue() >= 10).findFirst()
+                .orElseThrow();
         document.run("thinner", () -> cable.setSectionMm2(new BigDecimal("0.75")));
         analysed();
         assertTrue(FindingCount.of(document.findings(), null).errors() > errors);
@@ -102,10 +103,11 @@ class VehicleDocumentTest {
     void anAcceptedFindingKeepsItsReasonAndCanBeTakenBack() throws Exception {
         open("heron");
         document.run("thinner", () -> document.arrangement().getCables().stream()
-                .filter(each -> each.getSectionMm2() != null && each.getSectionMm2().doubleValue() >= 10).findFirst().orElseThrow()
-                .setSectionMm2(new BigDecimal("0.75")));
+                .filter(each -> each.getSectionMm2() != null && each.getSectionMm2().doubleValue() >= 10).findFirst()
+                .orElseThrow().setSectionMm2(new BigDecimal("0.75")));
         analysed();
-        Finding standing = document.analysis().result().findings().stream().filter(each -> each.accepted() == null).findFirst().orElseThrow();
+        Finding standing = document.analysis().result().findings().stream()
+                .filter(each -> each.accepted() == null).findFirst().orElseThrow();
         int waivers = document.vehicle().getWaivers().size();
         MendFixes.of(document).accept(standing, "seen on the vehicle");
         analysed();
