@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.diagram.line;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Stroke;
 import org.loomwright.diagram.scene.TextMeasure;
 import org.loomwright.diagram.symbol.LineWeight;
-import org.loomwright.model.parts.TerminalSpec;
 
 /**
  * What every node of a line diagram is drawn with.
@@ -91,23 +87,7 @@ record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures f
 
     /** Terminals of a device that the part states or a wire uses, in the order of the part. */
     List<String> terminals(Unit unit) {
-        Set<String> names = new LinkedHashSet<>();
-        if (unit.part() != null) {
-            for (TerminalSpec spec : unit.part().getTerminals()) {
-                if (spec.getName() != null) {
-                    names.add(spec.getName());
-                }
-            }
-        }
-        String prefix = unit.id() + ".";
-        for (Wire wire : content.wires()) {
-            for (String end : List.of(wire.a(), wire.b())) {
-                if (end.startsWith(prefix)) {
-                    names.add(LineContent.terminalName(end));
-                }
-            }
-        }
-        return new ArrayList<>(names);
+        return List.copyOf(content.terminals(unit));
     }
 
     /** Terminals on the supply side with a wire that comes in. */

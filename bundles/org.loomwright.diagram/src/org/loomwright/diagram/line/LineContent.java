@@ -3,8 +3,11 @@ package org.loomwright.diagram.line;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import org.loomwright.model.files.Fragments;
 import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Attachment;
@@ -21,6 +24,7 @@ final class LineContent {
     private final Map<String, EarthPoint> earths = new LinkedHashMap<>();
     private final List<Wire> wires = new ArrayList<>();
     private final Map<String, List<Wire>> at = new LinkedHashMap<>();
+    private final Map<String, Set<String>> used = new LinkedHashMap<>();
 
     private LineContent() {
     }
@@ -61,6 +65,11 @@ final class LineContent {
         return at.getOrDefault(attachment, List.of());
     }
 
+    /** Terminals of a unit that the part states or a wire uses, in the order of the part. */
+    Set<String> terminals(Unit unit) {
+        return used.getOrDefault(unit.id(), Set.of());
+    }
+
     /** The unit a terminal belongs to; null for an earth point. */
     Unit unitOf(String attachment) {
         return earths.containsKey(attachment) ? null : units.get(unitId(attachment));
@@ -85,6 +94,10 @@ final class LineContent {
         if (device.getName() != null) {
             String id = Fragments.of(device);
             units.put(id, Unit.of(id, device));
+            Set<String> names = used.computeIfAbsent(id, none -> new LinkedHashSet<>());
+            if (device.getPart() != null) {
+                device.getPart().getTerminals().stream().map(spec -> spec.getName()).filter(Objects::nonNull).forEach(names::add);
+            }
         }
     }
 
@@ -111,7 +124,11 @@ final class LineContent {
         }
         if (end instanceof Terminal terminal && terminal.eContainer() instanceof Device device && terminal.getName() != null) {
             Unit unit = units.get(Fragments.of(device));
-            return unit == null ? null : key(unit, terminal.getName());
+            if (unit == null) {
+                return null;
+            }
+            used.get(unit.id()).add(terminal.getName());
+            return key(unit, terminal.getName());
         }
         return null;
     }
