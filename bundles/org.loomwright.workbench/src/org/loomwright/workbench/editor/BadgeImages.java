@@ -6,13 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Display;
-import org.loomwright.diagram.paint.Theme;
-import org.loomwright.diagram.scene.Group;
-import org.loomwright.diagram.scene.Viewport;
 import org.loomwright.diagram.symbol.Badge;
 import org.loomwright.engine.result.Finding;
-import org.loomwright.workbench.diagram.SwtPainter;
-import org.loomwright.workbench.diagram.Typeface;
+import org.loomwright.workbench.diagram.MarkImage;
 
 /** Badges as images, made when first wanted. */
 public final class BadgeImages {
@@ -36,14 +32,7 @@ public final class BadgeImages {
     }
 
     private Image image(Badge badge) {
-        return new Image(display, (gc, width, height) -> {
-            if (badge != null) {
-                try (SwtPainter painter = new SwtPainter(gc, Theme.light(), Typeface.of(display), Viewport.of(width, height))) {
-                    painter.paint(List.of(new Group(null, null, Group.Kind.BADGE, badge.marks(PX / 2.0, PX / 2.0,
-                            PX - 4.0))), 0, 0);
-                }
-            }
-        }, PX, PX);
+        return MarkImage.of(display, badge == null ? List.of() : badge.marks(PX / 2.0, PX / 2.0, PX - 4.0), PX);
     }
 
     /** Badge of a finding. */

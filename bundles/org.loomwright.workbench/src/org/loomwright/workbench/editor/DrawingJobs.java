@@ -21,8 +21,8 @@ import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.workbench.live.OwnerThread;
 
 /**
- * Makes drawings in the background, from a copy of the vehicle, so that laying out a large one never holds up the window. Only
- * the drawing asked for last is handed on; while one is being made, those asked for in between are left out.
+ * Makes drawings in the background, from a copy of the vehicle, so that laying out a large one never holds up the window.
+ * While one is being made, those asked for in between are left out, but for the last.
  */
 final class DrawingJobs {
     private static final double WIDE_PX = 1123;
@@ -101,9 +101,9 @@ final class DrawingJobs {
         if (stopped) {
             return;
         }
-        if (next == null) {
-            listener.accept(kind, scene);
-        } else {
+        // the latest is on its way; till then this one is better than none
+        listener.accept(kind, scene);
+        if (next != null) {
             next.run();
         }
     }

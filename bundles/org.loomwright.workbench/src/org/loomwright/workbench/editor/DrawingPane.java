@@ -211,7 +211,7 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
     }
 
     private void drawn(DrawingKind made, Scene scene) {
-        if (isDisposed()) {
+        if (isDisposed() || made != kind) {
             return;
         }
         boolean other = shown != made;

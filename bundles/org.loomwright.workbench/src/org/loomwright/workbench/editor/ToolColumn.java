@@ -9,20 +9,16 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.loomwright.diagram.scene.Fill;
-import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Mark;
 import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Stroke;
-import org.loomwright.diagram.scene.Viewport;
 import org.loomwright.diagram.tool.MarqueeTool;
 import org.loomwright.diagram.tool.PanTool;
 import org.loomwright.diagram.tool.SelectTool;
 import org.loomwright.diagram.tool.Tool;
-import org.loomwright.diagram.paint.Theme;
+import org.loomwright.workbench.diagram.MarkImage;
 import org.loomwright.workbench.diagram.SceneCanvas;
-import org.loomwright.workbench.diagram.SwtPainter;
-import org.loomwright.workbench.diagram.Typeface;
 
 /** The tools at the left edge of a drawing. */
 final class ToolColumn extends Composite {
@@ -77,11 +73,7 @@ final class ToolColumn extends Composite {
 
     private void dress(ToolItem item, String key, List<Mark> icon) {
         item.setToolTipText(Words.of(key));
-        Image image = new Image(getDisplay(), (gc, width, height) -> {
-            try (SwtPainter painter = new SwtPainter(gc, Theme.light(), Typeface.of(getDisplay()), Viewport.of(width, height))) {
-                painter.paint(List.of(new Group(null, null, Group.Kind.NODE, icon)), 0, 0);
-            }
-        }, ICON_PX, ICON_PX);
+        Image image = MarkImage.of(getDisplay(), icon, ICON_PX);
         item.setImage(image);
         item.addListener(SWT.Dispose, event -> image.dispose());
     }

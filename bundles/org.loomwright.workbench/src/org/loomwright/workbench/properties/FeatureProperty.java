@@ -46,8 +46,11 @@ final class FeatureProperty {
         return feature;
     }
 
+    /** Its name without the unit that generated names end with. */
     String label() {
-        return item.getDisplayName(element);
+        String name = item.getDisplayName(element);
+        int last = name.lastIndexOf(' ');
+        return last > 0 && text.isUnit(name.substring(last + 1)) ? name.substring(0, last) : name;
     }
 
     private void choices() {

@@ -25,6 +25,12 @@ final class FeatureText {
         return unit == null || "1".equals(unit) ? "" : unit.replace("mm2", "mm\u00B2").replace("degC", "\u00B0C");
     }
 
+    /** True when a word stands for the unit, as in names such as lengthMm. */
+    boolean isUnit(String word) {
+        String unit = detail("unit");
+        return unit != null && (unit.equalsIgnoreCase(word) || unit.equals("deg" + word));
+    }
+
     /** A value as text. */
     String shown(Object value) {
         if (value == null) {
