@@ -101,11 +101,13 @@ final class BomCount {
     }
 
     /**
-     * The cable's; where only the cores state one, the largest, by which cables of mixed sections are named. One that is still open
-     * is not known, whatever the plan counts with meanwhile.
+     * The cable's; where only the cores state one, the largest, by which cables of mixed sections are named. One that is still
+     * open is not known, whatever the plan counts with meanwhile.
      */
     private static BigDecimal section(Cable cable, Plan.Cable planned) {
-        BigDecimal section = cable.getSectionMm2() != null && Double.isFinite(planned.sectionMm2()) ? BigDecimal.valueOf(planned.sectionMm2()) : null;
+        BigDecimal section = cable.getSectionMm2() != null && Double.isFinite(planned.sectionMm2())
+                ? BigDecimal.valueOf(planned.sectionMm2())
+                : null;
         for (Core core : cable.getCores()) {
             BigDecimal own = core.getSectionMm2();
             if (cable.getSectionMm2() == null && own != null && (section == null || own.compareTo(section) > 0)) {
