@@ -37,6 +37,8 @@ import org.loomwright.diagram.scene.Point;
  * the same layout. The layout library is loaded when the first layout is asked for.
  */
 public final class LayeredLayout {
+    /** Nodes up to which the balanced placement is made; for more it would take seconds. */
+    private static final int BALANCED_UP_TO = 150;
     private final ElkNode root = ElkGraphUtil.createGraph();
     private final Map<String, ElkNode> nodes = new LinkedHashMap<>();
     private final Map<String, ElkPort> ports = new LinkedHashMap<>();
@@ -60,7 +62,6 @@ public final class LayeredLayout {
         root.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, 12.0);
         root.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, 10.0);
         root.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, 10.0);
-        root.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
         root.setProperty(LayeredOptions.CROSSING_MINIMIZATION_GREEDY_SWITCH_TYPE, GreedySwitchType.TWO_SIDED);
         root.setProperty(LayeredOptions.CROSSING_MINIMIZATION_GREEDY_SWITCH_ACTIVATION_THRESHOLD, 0);
         root.setProperty(LayeredOptions.THOROUGHNESS, 12);
@@ -76,6 +77,8 @@ public final class LayeredLayout {
             return new Placed(Map.of(), Map.of(), Map.of(), List.of(), 0, 0);
         }
         LayeredLayout layout = new LayeredLayout(rightwards);
+        layout.root.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, nodes.size() <= BALANCED_UP_TO
+                ? NodePlacementStrategy.NETWORK_SIMPLEX : NodePlacementStrategy.BRANDES_KOEPF);
         nodes.forEach(layout::add);
         edges.forEach(layout::add);
         new RecursiveGraphLayoutEngine().layout(layout.root, new BasicProgressMonitor());
