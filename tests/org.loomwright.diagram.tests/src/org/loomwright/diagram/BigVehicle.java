@@ -139,7 +139,8 @@ public final class BigVehicle {
     private DevicePart part(String name) {
         return libraries.stream().flatMap(library -> library.getDevices().stream()).filter(part -> name.equals(part.getName()))
                 .findFirst().or(() -> libraries.stream().flatMap(library -> library.getUses().stream())
-                        .flatMap(library -> library.getDevices().stream()).filter(part -> name.equals(part.getName())).findFirst())
+                        .flatMap(library -> library.getDevices().stream()).filter(part -> name.equals(part.getName()))
+                        .findFirst())
                 .orElseThrow(() -> new IllegalArgumentException(name));
     }
 

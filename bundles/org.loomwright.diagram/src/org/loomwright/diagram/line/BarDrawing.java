@@ -126,8 +126,9 @@ final class BarDrawing {
                 if (way != null && spec.getFrom() != null && spec.getOut() != null) {
                     boolean left = !drafting.flow().into(LineContent.key(unit, spec.getOut().getName())).isEmpty();
                     String bar = barOf.getOrDefault(spec.getFrom().getName(), spec.getFrom().getName());
+                    boolean spare = way.getProtector() == null;
                     bars.computeIfAbsent(bar, none -> new ArrayList<>()).add(new Row(spec.getOut().getName(), spec.getName(),
-                            way.getProtector() == null ? "" : Unit.rating(way.getProtector()), way.getProtector() == null, left));
+                            spare ? "" : Unit.rating(way.getProtector()), spare, left));
                 }
             }
         }
@@ -173,7 +174,8 @@ final class BarDrawing {
         } else {
             Stroke lead = drafting.lead(unit, row.terminal());
             boolean wired = !drafting.content().at(LineContent.key(unit, row.terminal())).isEmpty();
-            marks.line(lead, barX, y, wired ? end : centre + side * 24, y).symbol(SymbolKind.FUSE, drafting.tone(unit, row.terminal()), centre, y)
+            marks.line(lead, barX, y, wired ? end : centre + side * 24, y)
+                    .symbol(SymbolKind.FUSE, drafting.tone(unit, row.terminal()), centre, y)
                     .text(LineText.text(barX + side * 8, y - 6, row.way(), false, anchor, soft))
                     .text(LineText.middle(centre, y - 9, row.rating(), false, soft));
             if (!wired) {

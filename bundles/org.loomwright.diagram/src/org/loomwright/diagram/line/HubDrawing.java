@@ -77,6 +77,10 @@ final class HubDrawing {
     LineNode node() {
         Role tone = drafting.tone(unit);
         NodeMarks marks = new NodeMarks(unit);
+        boolean alone = drafting.inlets(unit).isEmpty() && drafting.outlets(unit).isEmpty();
+        if (!alone) {
+            marks.part();
+        }
         boolean badge = drafting.figures().badge(unit.id()) != null;
         double text = LineText.width(drafting.measure(), title, true);
         List<String> list = lines();
@@ -121,7 +125,7 @@ final class HubDrawing {
         }
         double height = list.isEmpty() ? bottom + 16 : y - 8;
         LayoutNode.Column column = rights.isEmpty() && lefts.isEmpty() ? LayoutNode.Column.LAST : LayoutNode.Column.ANY;
-        return new LineNode(id, unit.id(), width, height, ports, column, marks.groups());
+        return new LineNode(id, alone ? unit.id() : null, width, height, ports, column, marks.groups());
     }
 
     private Stroke lead(String line, Role tone) {

@@ -41,9 +41,11 @@ final class IdleRow {
             SymbolKind kind = DeviceSymbols.of(unit.part());
             scene.group(Group.Kind.NODE, unit.id(), (unit.designation() + " " + unit.label()).strip())
                     .marks(Symbols.of(kind, Role.INK).at(x + 20, y));
-            scene.group(Group.Kind.LABEL, unit.id(), null).mark(LineText.start(x + 44, y - 3, unit.designation(), true, Role.INK));
+            scene.group(Group.Kind.LABEL, unit.id(), null)
+                    .mark(LineText.start(x + 44, y - 3, unit.designation(), true, Role.INK));
             if (!unit.label().isEmpty()) {
-                scene.mark(LineText.start(x + 44, y + 12, LineText.fitted(drafting.measure(), unit.label(), false, CELL_W - 54), false,
+                scene.mark(LineText.start(x + 44, y + 12,
+                        LineText.fitted(drafting.measure(), unit.label(), false, CELL_W - 54), false,
                         Role.INK2));
             }
             var badge = drafting.figures().badge(unit.id());

@@ -98,7 +98,8 @@ final class LineFrame {
     private void block() {
         String arrangement = request.arrangement() == null ? "shared" : request.arrangement().getName();
         List<Field> fields = List.of(new Field("vehicle", String.valueOf(request.vehicle().getName())),
-                new Field("arrangement", arrangement), new Field("case", request.caseName() == null ? "none" : request.caseName()),
+                new Field("arrangement", arrangement),
+                        new Field("case", request.caseName() == null ? "none" : request.caseName()),
                 new Field("sheet", size.name()));
         scene.group(Group.Kind.GROUND, null, "title block");
         double x = size.widthPx() - MARGIN;

@@ -2,8 +2,10 @@
 package org.loomwright.diagram.line;
 
 import java.util.List;
+import java.util.Objects;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
+import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Group;
 
 /**
@@ -22,6 +24,12 @@ record LineNode(String id, String element, double width, double height, List<Lay
     LineNode {
         ports = List.copyOf(ports);
         groups = List.copyOf(groups);
+    }
+
+    /** The room its shape takes, from the upper left corner of the node. */
+    Bounds shape() {
+        return groups.stream().filter(group -> group.kind() == Group.Kind.NODE).map(Group::shape).filter(Objects::nonNull)
+                .reduce(Bounds::with).orElse(new Bounds(0, 0, width, height));
     }
 
     LayoutNode forLayout() {

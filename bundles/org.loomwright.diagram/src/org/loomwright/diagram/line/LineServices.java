@@ -97,7 +97,8 @@ public final class LineServices implements DiagramServices {
                 || from instanceof EarthPoint && to instanceof EarthPoint) {
             return false;
         }
-        if (!(EcoreUtil.getRootContainer(from) instanceof Vehicle) || EcoreUtil.getRootContainer(from) != EcoreUtil.getRootContainer(to)) {
+        if (!(EcoreUtil.getRootContainer(from) instanceof Vehicle)
+                || EcoreUtil.getRootContainer(from) != EcoreUtil.getRootContainer(to)) {
             return false;
         }
         Arrangement a = arrangement(from);

@@ -44,7 +44,8 @@ final class LoadColumn {
         scene.group(Group.Kind.LABEL, unit.id(), null);
         scene.mark(LineText.start(x, name, unit.designation(), true, tone));
         if (!unit.label().isEmpty()) {
-            scene.mark(LineText.start(x + LineText.width(drafting.measure(), unit.designation(), true) + 8, name, label(unit), false,
+            scene.mark(LineText.start(x + LineText.width(drafting.measure(), unit.designation(), true) + 8,
+                    name, label(unit), false,
                     off ? Role.INK3 : Role.INK2));
         }
         if (!live) {

@@ -65,7 +65,8 @@ final class LoadDrawing {
             boolean shared = inlets.stream().flatMap(name -> drafting.flow().into(LineContent.key(unit, name)).stream())
                     .anyMatch(supply -> supply.cableId().equals(wire.cableId()));
             if (!shared) {
-                return wire.designation() + (wire.sectionMm2() == null ? "" : "  " + LineText.plain(wire.sectionMm2()) + " mm\u00b2");
+                return wire.designation()
+                        + (wire.sectionMm2() == null ? "" : "  " + LineText.plain(wire.sectionMm2()) + " mm\u00b2");
             }
         }
         return "";

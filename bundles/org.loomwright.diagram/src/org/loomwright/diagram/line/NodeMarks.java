@@ -19,6 +19,7 @@ final class NodeMarks {
     private final List<Mark> shape = new ArrayList<>();
     private final List<Mark> texts = new ArrayList<>();
     private final List<Group> badges = new ArrayList<>();
+    private Group.Kind kind = Group.Kind.NODE;
 
     NodeMarks(Unit unit) {
         this(unit.id(), (unit.designation() + " " + unit.label()).strip());
@@ -35,6 +36,12 @@ final class NodeMarks {
             points.add(new Point(xy[i], xy[i + 1]));
         }
         shape.add(new Mark.Line(points, stroke));
+        return this;
+    }
+
+    /** A part of a device that is drawn elsewhere: it does not say where the device stands. */
+    NodeMarks part() {
+        kind = Group.Kind.PORT;
         return this;
     }
 
@@ -88,7 +95,7 @@ final class NodeMarks {
 
     List<Group> groups() {
         List<Group> groups = new ArrayList<>();
-        groups.add(new Group(element, name, Group.Kind.NODE, shape));
+        groups.add(new Group(element, name, kind, shape));
         groups.add(new Group(element, null, Group.Kind.LABEL, texts));
         groups.addAll(badges);
         return groups.stream().filter(group -> !group.marks().isEmpty()).toList();

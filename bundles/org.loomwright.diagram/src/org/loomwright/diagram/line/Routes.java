@@ -50,8 +50,10 @@ final class Routes {
         nodes.values().forEach(node -> {
             Point wanted = node.element() == null ? null : choices.position(node.element());
             if (wanted != null) {
-                Point before = corners.put(node.id(), wanted);
-                node.ports().forEach(port -> shifts.put(port.id(), new Point(wanted.x() - before.x(), wanted.y() - before.y())));
+                Bounds shape = node.shape();
+                Point corner = new Point(wanted.x() - shape.left(), wanted.y() - shape.top());
+                Point before = corners.put(node.id(), corner);
+                node.ports().forEach(port -> shifts.put(port.id(), new Point(corner.x() - before.x(), corner.y() - before.y())));
             }
         });
         for (LayoutEdge edge : edges) {

@@ -152,7 +152,8 @@ final class SeriesDrawing {
         if (left && inlets.contains(terminal)) {
             ports.add(drafting.passesOn(key) ? drafting.leftPort(key + "|", row) : drafting.leftPort(key, row));
         } else {
-            ports.add(left ? new LayoutPort(Drafting.right(key), 0, row, LayoutPort.Side.LEFT) : drafting.rightPort(key, width, row));
+            ports.add(left ? new LayoutPort(Drafting.right(key), 0, row, LayoutPort.Side.LEFT)
+                    : drafting.rightPort(key, width, row));
         }
     }
 
@@ -238,7 +239,8 @@ final class SeriesDrawing {
     }
 
     private static String end(Returns returns) {
-        return returns.structure() ? returns.bodyName() : returns.target() == null ? "" : "to " + BackText.shown(returns.target());
+        return returns.structure() ? returns.bodyName()
+                : returns.target() == null ? "" : "to " + BackText.shown(returns.target());
     }
 
     private void minusRows() {

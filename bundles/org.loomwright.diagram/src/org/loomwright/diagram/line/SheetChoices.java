@@ -13,7 +13,7 @@ import org.loomwright.model.vehicle.SheetItem;
 import org.loomwright.model.vehicle.Vehicle;
 
 /**
- * Positions and bends that a person chose for a line diagram. A position is the upper left corner of the device's drawing on the
+ * Positions and bends that a person chose for a line diagram. A position is the upper left corner of the device's shape on the
  * sheet, px; bends are points of a cable's line.
  */
 final class SheetChoices {

@@ -29,7 +29,8 @@ final class SourceDrawing {
         List<String> taps = used.stream().filter(name -> drafting.polarity().minus(LineContent.key(unit, name))).toList();
         used.removeAll(taps);
         String figure = figure(unit);
-        double width = 20 + TEXT_X + StrictMath.max(60, StrictMath.max(LineText.width(drafting.measure(), unit.designation(), true)
+        double width = 20 + TEXT_X + StrictMath.max(60,
+                StrictMath.max(LineText.width(drafting.measure(), unit.designation(), true)
                 + 26, StrictMath.max(LineText.width(drafting.measure(), label(drafting, unit), false),
                 LineText.width(drafting.measure(), figure, false))));
         width = StrictMath.ceil(width / 10) * 10;
@@ -69,7 +70,8 @@ final class SourceDrawing {
                 .text(LineText.start(TEXT_X, textY + 15, label(drafting, unit), false, tone == Role.INK ? Role.INK2 : tone))
                 .text(LineText.start(TEXT_X, textY + 30, figure, false, tone == Role.INK ? Role.INK2 : tone));
         double end = back(drafting, unit, marks, tone, middleY + (battery ? 20 : 15), textY + 40);
-        marks.badge(drafting.figures(), TEXT_X + LineText.width(drafting.measure(), unit.designation(), true) + 14, textY - 6, 16);
+        marks.badge(drafting.figures(), TEXT_X + LineText.width(drafting.measure(), unit.designation(), true) + 14,
+                textY - 6, 16);
         double height = StrictMath.max(end + 6, middleY + 44 + ROW_PX * StrictMath.max(0, used.size() - 1));
         return new LineNode(unit.id(), unit.id(), width, height, ports,
                 fed ? LayoutNode.Column.ANY : LayoutNode.Column.FIRST, marks.groups());
@@ -103,7 +105,8 @@ final class SourceDrawing {
     private static double back(Drafting drafting, Unit unit, NodeMarks marks, Role tone, double from, double textEnd) {
         Returns returns = LoadDrawing.returns(drafting, unit);
         String body = returns.structure() ? returns.bodyName()
-                : returns.target() == null && unit.device().getBody() != null ? String.valueOf(unit.device().getBody().getName()) : "";
+                : returns.target() == null && unit.device().getBody() != null
+                        ? String.valueOf(unit.device().getBody().getName()) : "";
         double y = StrictMath.max(from + 14, textEnd);
         double px = returns.wires().isEmpty() ? LineWeight.LIGHT.px() : LineWeight.of(returns.wires().get(0).sectionMm2()).px();
         if (!body.isEmpty()) {

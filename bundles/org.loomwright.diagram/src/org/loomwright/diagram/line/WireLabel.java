@@ -65,7 +65,8 @@ final class WireLabel {
             at += 24;
         }
         if (!size().isEmpty()) {
-            marks.add(wide ? LineText.start(at + 8, base, size(), false, soft) : LineText.start(left, y - 7, size(), false, soft));
+            marks.add(wide ? LineText.start(at + 8, base, size(), false, soft)
+                    : LineText.start(left, y - 7, size(), false, soft));
         }
         if (!figures().isEmpty()) {
             marks.add(LineText.start(left, y + 17, figures(), false, tone));

@@ -42,6 +42,7 @@ public final class Swatch {
     }
 
     private static List<Point> rectangle(double x, double y, double height) {
-        return List.of(new Point(x, y), new Point(x + WIDTH_PX, y), new Point(x + WIDTH_PX, y + height), new Point(x, y + height));
+        return List.of(new Point(x, y), new Point(x + WIDTH_PX, y), new Point(x + WIDTH_PX, y + height),
+                new Point(x, y + height));
     }
 }

@@ -38,7 +38,8 @@ public final class Symbols {
                     .port("a", -15, 0).port("b", 15, 0);
             case CONTACT_OPEN -> pen.line(-15, 0, -11, 0).line(-8, -2, 8, -11).line(9, 0, 15, 0).circle(-9, 0, 2.5)
                     .port("a", -15, 0).port("b", 15, 0);
-            case CONTACT_CLOSED -> pen.line(-15, 0, 15, 0).line(9, 0, 9, -5).circle(-9, 0, 2.5).port("a", -15, 0).port("b", 15, 0);
+            case CONTACT_CLOSED -> pen.line(-15, 0, 15, 0).line(9, 0, 9, -5).circle(-9, 0, 2.5)
+                    .port("a", -15, 0).port("b", 15, 0);
             case COIL -> pen.box(0, 0, 20, 14).port("a", -10, 0).port("b", 10, 0);
             case SHUNT -> pen.box(0, 0, 30, 10).line(-8, -5, -8, -10).line(8, -5, 8, -10).port("a", -15, 0).port("b", 15, 0);
             case DIODE -> pen.line(-15, 0, 15, 0).solid(-6, -6, -6, 6, 6, 0).line(6, -7, 6, 7).port("a", -15, 0).port("b", 15, 0);
@@ -76,7 +77,8 @@ public final class Symbols {
     private static Pen taker(SymbolKind kind, Pen pen) {
         switch (kind) {
             case MOTOR -> direct(pen.circle(0, 0, 14).text(0, 2, 13, "M")).port("in", -14, 0).port("out", 14, 0);
-            case METER -> pen.circle(0, 0, 14).line(-7, 6, 6, -7).solid(7, -8, 1, -6, 5, -2).port("in", -14, 0).port("out", 14, 0);
+            case METER -> pen.circle(0, 0, 14).line(-7, 6, 6, -7).solid(7, -8, 1, -6, 5, -2)
+                    .port("in", -14, 0).port("out", 14, 0);
             case LAMP -> pen.circle(0, 0, 12).line(-8.5, -8.5, 8.5, 8.5).line(-8.5, 8.5, 8.5, -8.5).port("in", -12, 0)
                     .port("out", 12, 0);
             case HEATER -> pen.box(0, 0, 30, 14).line(-7.5, -7, -7.5, 7).line(0, -7, 0, 7).line(7.5, -7, 7.5, 7)

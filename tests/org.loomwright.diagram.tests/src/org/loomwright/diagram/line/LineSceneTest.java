@@ -135,7 +135,8 @@ class LineSceneTest {
         Group node = moved.groups().stream().filter(group -> group.kind() == Group.Kind.NODE && "T10".equals(group.element()))
                 .findFirst().orElseThrow();
         assertNotNull(node.shape());
-        assertTrue(node.shape().left() > 690 && node.shape().left() < 720 && node.shape().top() > 2000 && node.shape().top() < 2040, node.shape().toString());
+        assertEquals(700, node.shape().left(), 1e-9);
+        assertEquals(2000, node.shape().top(), 1e-9);
         boolean reached = moved.groups().stream().filter(group -> group.kind() == Group.Kind.EDGE)
                 .flatMap(group -> group.marks().stream()).filter(Mark.Line.class::isInstance).map(Mark.Line.class::cast)
                 .anyMatch(line -> node.shape().grown(2).holds(line.points().get(line.points().size() - 1)));
