@@ -100,7 +100,11 @@ public final class VehiclesView extends ViewPart {
             waiting = false;
         }
         if (!viewer.getControl().isDisposed()) {
+            boolean empty = viewer.getTree().getItemCount() == 0;
             viewer.refresh();
+            if (empty) {
+                viewer.expandToLevel(2);
+            }
         }
     }
 
