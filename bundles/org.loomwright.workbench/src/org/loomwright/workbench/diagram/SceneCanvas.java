@@ -276,7 +276,7 @@ public final class SceneCanvas extends Canvas {
             return;
         }
         if (still == null) {
-            still = new Image(getDisplay(), (gc, width, height) -> paintStill(gc), area.width, area.height);
+            paintStill(area);
             stillSeen = viewport;
         }
         drawStill(event.gc, area);
@@ -291,23 +291,29 @@ public final class SceneCanvas extends Canvas {
 
     /** The image as it is, or shifted and stretched to where its parts are now. */
     private void drawStill(GC gc, Rectangle area) {
-        if (stillSeen.equals(viewport)) {
-            gc.drawImage(still, 0, 0);
-            return;
-        }
         int paper = theme.colour(Role.PAPER);
         gc.setBackground(new Color(paper >> 16 & 0xFF, paper >> 8 & 0xFF, paper & 0xFF));
         gc.fillRectangle(area);
         Point corner = viewport.toScreen(stillSeen.toSheet(new Point(0, 0)));
         double stretch = viewport.scale() / stillSeen.scale();
-        gc.drawImage(still, 0, 0, area.width, area.height, (int) StrictMath.rint(corner.x()), (int) StrictMath.rint(corner.y()),
-                (int) StrictMath.rint(area.width * stretch), (int) StrictMath.rint(area.height * stretch));
+        Rectangle pixels = still.getBounds();
+        gc.drawImage(still, 0, 0, pixels.width, pixels.height, (int) StrictMath.rint(corner.x()),
+                (int) StrictMath.rint(corner.y()), (int) StrictMath.rint(stillSeen.widthPx() * stretch),
+                (int) StrictMath.rint(stillSeen.heightPx() * stretch));
     }
 
-    private void paintStill(GC gc) {
-        try (SwtPainter painter = new SwtPainter(gc, theme, typeface, viewport)) {
+    /** Painted with as many pixels as the monitor has, once: images that paint themselves do so anew in every frame. */
+    private void paintStill(Rectangle area) {
+        double zoom = getMonitor().getZoom() / 100.0;
+        still = new Image(getDisplay(), (int) StrictMath.ceil(area.width * zoom), (int) StrictMath.ceil(area.height * zoom));
+        GC gc = new GC(still);
+        Viewport fine = new Viewport(viewport.scale() * zoom, viewport.x() * zoom, viewport.y() * zoom, area.width * zoom,
+                area.height * zoom);
+        try (SwtPainter painter = new SwtPainter(gc, theme, typeface, fine)) {
             painter.paint(scene);
             painter.paint(SelectionMarks.found(hits, found), 0, 0);
+        } finally {
+            gc.dispose();
         }
     }
 }

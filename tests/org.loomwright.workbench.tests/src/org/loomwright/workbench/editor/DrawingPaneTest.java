@@ -78,8 +78,17 @@ class DrawingPaneTest {
         while (!reached.getAsBoolean()) {
             assertTrue(System.currentTimeMillis() < end, what);
             if (!display.readAndDispatch()) {
-                Thread.onSpinWait();
+                rest();
             }
+        }
+    }
+
+    /** Leaves the processor to the jobs that are waited for. */
+    private static void rest() {
+        try {
+            Thread.sleep(5);
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
         }
     }
 
