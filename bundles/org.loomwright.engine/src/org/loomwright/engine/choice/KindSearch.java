@@ -45,6 +45,10 @@ final class KindSearch {
                 return new ChoiceSolver.Proof(best.options(), size, spent ? StrictMath.min(1, size) : size);
             }
         }
+        if (spent) {
+            // nothing was found, but not every set was looked into to the end: that is no proof
+            throw new ChoiceEffort.Spent();
+        }
         return null;
     }
 

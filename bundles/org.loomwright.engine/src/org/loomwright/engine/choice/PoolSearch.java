@@ -64,7 +64,16 @@ final class PoolSearch {
                 bound = branch.bound();
                 break;
             }
-            Relaxed relaxed = relax(branch);
+            Relaxed relaxed;
+            try {
+                relaxed = relax(branch);
+            } catch (ChoiceEffort.Spent spent) {
+                if (best == null) {
+                    throw spent;
+                }
+                bound = branch.bound();
+                break;
+            }
             if (relaxed == null || best != null && relaxed.bound >= best.cost() - slack()) {
                 continue;
             }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.compare;
 
+import org.loomwright.engine.heat.Copper;
+
 /**
  * Conductors of one section and one duty; a cable with two cores has twice its length.
  *
@@ -9,9 +11,6 @@ package org.loomwright.engine.compare;
  * @param conductorM length of all of them together, m
  */
 public record CopperRow(double sectionMm2, CopperDuty duty, double conductorM) {
-    /** Density of annealed copper at 20 degrees Celsius, kg/dm3 (IEC 60028). */
-    public static final double DENSITY_KG_PER_DM3 = 8.89;
-
     /** Volume of the copper, dm3. */
     public double copperDm3() {
         return sectionMm2 * conductorM * 1e-3;
@@ -19,6 +18,6 @@ public record CopperRow(double sectionMm2, CopperDuty duty, double conductorM) {
 
     /** Mass of the copper, kg. */
     public double copperKg() {
-        return copperDm3() * DENSITY_KG_PER_DM3;
+        return copperDm3() * Copper.DENSITY_KG_PER_DM3;
     }
 }

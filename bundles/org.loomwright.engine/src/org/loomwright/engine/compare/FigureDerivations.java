@@ -4,6 +4,7 @@ package org.loomwright.engine.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.loomwright.engine.heat.Copper;
 import org.loomwright.engine.result.Derivation;
 import org.loomwright.engine.result.Quantity;
 
@@ -35,7 +36,7 @@ public final class FigureDerivations {
         List<Derivation.Input> inputs = new ArrayList<>();
         figures.metresBySection().forEach((section, metres) -> inputs.add(
                 input("length of " + Quantity.of(section, "mm2"), metres, "m", COUNTED)));
-        inputs.add(input("density", CopperRow.DENSITY_KG_PER_DM3, "kg/dm3", "IEC 60028, annealed copper at 20 degC"));
+        inputs.add(input("density", Copper.DENSITY_KG_PER_DM3, "kg/dm3", "IEC 60028, annealed copper at 20 degC"));
         return new Derivation("copper", Quantity.of(figures.copperKg(), "kg"), "density x sum of (section x length)", inputs,
                 "mass of a prism");
     }

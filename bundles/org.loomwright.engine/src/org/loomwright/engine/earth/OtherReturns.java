@@ -9,6 +9,7 @@ import org.loomwright.engine.check.CurrentPaths;
 import org.loomwright.engine.check.NetworkIndex;
 import org.loomwright.engine.earth.ReturnRow.OtherWay;
 import org.loomwright.engine.earth.ReturnRow.Way;
+import org.loomwright.engine.heat.Copper;
 
 /**
  * What the other kind of return would take. A return by conductor is laid beside the supply that carries this load alone, of the
@@ -16,8 +17,7 @@ import org.loomwright.engine.earth.ReturnRow.Way;
  * point.
  */
 final class OtherReturns {
-    /** Density of copper, kg/mm3 (IEC 60028: 8.89 g/cm3 at 20 degrees Celsius). */
-    static final double COPPER_KG_PER_MM3 = 8.89e-6;
+    private static final double COPPER_KG_PER_MM3 = 1e-6 * Copper.DENSITY_KG_PER_DM3;
     /** Currents closer than this share of the load's count as the load's alone. */
     private static final double SAME_CURRENT = 1e-6;
 

@@ -7,6 +7,7 @@ import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.assembly.Practice;
 import org.loomwright.engine.earth.ReturnRow.OtherWay;
 import org.loomwright.engine.earth.ReturnRow.Way;
+import org.loomwright.engine.heat.Copper;
 import org.loomwright.engine.result.Derivation;
 import org.loomwright.engine.result.Derivation.Input;
 import org.loomwright.engine.result.Quantity;
@@ -52,7 +53,7 @@ final class ReturnDerivations {
     private Derivation copper(OtherWay other) {
         return new Derivation("more copper with the other return", Quantity.of(other.moreCopperKg(), "kg"),
                 "density x S x L - copper of its own return now",
-                List.of(new Input("density", Quantity.of(OtherReturns.COPPER_KG_PER_MM3 * 1e6, "g/cm3"), "IEC 60028"),
+                List.of(new Input("density", Quantity.of(Copper.DENSITY_KG_PER_DM3, "g/cm3"), "IEC 60028"),
                         new Input("S", Quantity.of(other.sectionMm2(), "mm2"), "as now"),
                         new Input("L", Quantity.of(other.lengthMm(), "mm"), other.way() == Way.OWN
                                 ? "beside the supply of this load alone" : "straight to " + other.at() + ", slack and tails"),

@@ -6,6 +6,9 @@ public final class Copper {
     /** Temperature coefficient of resistance at 20 degrees Celsius, 1/K (IEC 60028). */
     public static final double ALPHA_PER_K = 0.00393;
 
+    /** Density at 20 degrees Celsius, kg/dm3, which is 1e-6 kg/mm3 (IEC 60028, recalled). */
+    public static final double DENSITY_KG_PER_DM3 = 8.89;
+
     /** Heat capacity of copper, J/(K m) for each mm2 of section (volumetric heat capacity of IEC 60949). */
     public static final double CAPACITY_J_PER_K_M_MM2 = 3.45;
 

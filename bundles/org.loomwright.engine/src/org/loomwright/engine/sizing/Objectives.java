@@ -11,13 +11,11 @@ import java.util.Set;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.assembly.StockLengths;
 import org.loomwright.engine.choice.ChoiceProblem;
+import org.loomwright.engine.heat.Copper;
 import org.loomwright.engine.result.Quantity;
 
 /** Costs, ties and kinds of the options, as an objective wants them. */
 final class Objectives {
-    /** Density of copper at 20 degrees Celsius, kg/dm3 (IEC 60028, annealed copper: 8.89). */
-    static final double COPPER_KG_PER_DM3 = 8.89;
-
     private final Plan plan;
     private final OpenItems open;
     private final SizingOptions options;
@@ -35,7 +33,7 @@ final class Objectives {
         for (int w : open.isCable(item) ? open.cable(item).cables() : List.<Integer>of()) {
             Plan.Cable cable = plan.cables().get(w);
             sum += open.cable(item).options().get(option).sectionMm2() * StrictMath.max(1, cable.cores()) * cable.lengthMm()
-                    * 1e-6 * COPPER_KG_PER_DM3;
+                    * 1e-6 * Copper.DENSITY_KG_PER_DM3;
         }
         return sum;
     }

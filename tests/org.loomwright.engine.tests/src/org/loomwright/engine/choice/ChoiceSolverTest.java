@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.loomwright.engine.choice.ChoiceOutcome.Chosen;
@@ -200,6 +201,21 @@ class ChoiceSolverTest {
         Chosen chosen = (Chosen) outcome;
         assertTrue(chosen.gap() > 0 && chosen.bound() < chosen.cost());
         assertTrue(Exhaustive.holds(problem, array(chosen)));
+    }
+
+    @Test
+    void aSearchThatEndsEarlyNeverClaimsThatNothingIsPossible() {
+        for (int seed = 0; seed < 40; seed++) {
+            ChoiceProblem problem = small(seed);
+            boolean possible = new Exhaustive(problem).best() != null;
+            for (long nodes : new long[] {1, 3, 10}) {
+                for (ChoiceProblem.Objective objective : List.of(new LeastCost(), new FewestKinds(Set.of()),
+                        new FreePools(new RandomChoice(seed, 3).pools()))) {
+                    ChoiceOutcome outcome = ChoiceSolver.solve(problem.with(objective), new ChoiceEffort(nodes, () -> false));
+                    assertTrue(!possible || !(outcome instanceof Impossible), "seed " + seed + " " + objective);
+                }
+            }
+        }
     }
 
     @Test
