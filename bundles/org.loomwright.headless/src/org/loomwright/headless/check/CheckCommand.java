@@ -2,11 +2,7 @@
 package org.loomwright.headless.check;
 
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,10 +10,8 @@ import java.util.concurrent.Callable;
 import org.loomwright.engine.result.Severity;
 import org.loomwright.headless.BadInputException;
 import org.loomwright.headless.Console;
-import org.loomwright.headless.EnumWord;
 import org.loomwright.headless.ExitCode;
 import org.loomwright.headless.Interrupt;
-import org.loomwright.headless.OutputFile;
 import org.loomwright.headless.Progress;
 import org.loomwright.headless.Style;
 import org.loomwright.headless.WrappedText;
@@ -25,10 +19,13 @@ import org.loomwright.headless.input.Arrangements;
 import org.loomwright.headless.input.FaultLine;
 import org.loomwright.headless.input.VehiclePaths;
 import org.loomwright.headless.input.VehicleReader;
+import org.loomwright.headless.report.ReportOptions;
+import org.loomwright.headless.report.SeverityWord;
 import org.loomwright.model.files.ReadFault;
 import org.loomwright.model.practice.Practice;
 import org.loomwright.model.vehicle.Arrangement;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -40,21 +37,6 @@ import picocli.CommandLine.Parameters;
 public final class CheckCommand implements Callable<Integer> {
     private static final int LISTED = 200;
 
-    /** Forms of the report. */
-    enum Format { TEXT, JSON }
-
-    private static final class FormatWord extends EnumWord<Format> {
-        FormatWord() {
-            super(Format.class);
-        }
-    }
-
-    private static final class SeverityWord extends EnumWord<Severity> {
-        SeverityWord() {
-            super(Severity.class);
-        }
-    }
-
     @Parameters(arity = "1..*", paramLabel = "FILE-or-FOLDER", description = "Vehicle files, or folders with vehicle files.")
     private List<Path> paths;
 
@@ -65,20 +47,13 @@ public final class CheckCommand implements Callable<Integer> {
     @Option(names = {"-c", "--case"}, paramLabel = "NAME", description = "Case to look at; may be repeated. Default: all.")
     private List<String> cases = new ArrayList<>();
 
-    @Option(names = {"-p", "--practice"}, paramLabel = "FILE", description = "Practice to follow instead of the vehicles' own.")
-    private Path practiceFile;
+    @Mixin
+    private ReportOptions report;
 
     @Option(names = {"-s", "--severity"}, paramLabel = "SEVERITY", defaultValue = "warning", converter = SeverityWord.class,
             description = "Least severity that is reported and counts for the exit code: error, warning or note. "
                     + "Default: ${DEFAULT-VALUE}.")
     private Severity threshold;
-
-    @Option(names = {"-f", "--format"}, paramLabel = "FORM", defaultValue = "text", converter = FormatWord.class,
-            description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private Format format;
-
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "File to write instead of standard output.")
-    private Path output;
 
     @Option(names = {"-e", "--explain"}, paramLabel = "ELEMENT",
             description = "Show how the figures of one element came about, for example W12 or central/X1/3.")
@@ -95,9 +70,7 @@ public final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (output != null) {
-            new OutputFile(output).checkPlace();
-        }
+        report.checkPlace();
         List<ReadFault> faults = new ArrayList<>();
         List<CheckedVehicle> checked = checkAll(faults);
         faults.stream().limit(LISTED).map(FaultLine::of).forEach(console.err()::println);
@@ -110,8 +83,8 @@ public final class CheckCommand implements Callable<Integer> {
                     + (checked.isEmpty() ? "nothing was analysed" : "vehicles that use them were not analysed"));
         }
         checkExplained(checked);
-        if (!checked.isEmpty() || format == Format.JSON) {
-            report(checked, faults);
+        if (!checked.isEmpty() || report.json()) {
+            report.write(console, (out, style) -> write(out, style, checked, faults));
         }
         boolean findings = checked.stream().anyMatch(each -> !each.standing(threshold).isEmpty());
         ExitCode code = faults.isEmpty() ? ExitCode.CLEAN : ExitCode.BAD_INPUT;
@@ -121,7 +94,7 @@ public final class CheckCommand implements Callable<Integer> {
     private List<CheckedVehicle> checkAll(List<ReadFault> faults) {
         List<Path> files = VehiclePaths.of(paths);
         VehicleReader reader = new VehicleReader();
-        Practice practice = practiceFile == null ? null : reader.practice(practiceFile, faults);
+        Practice practice = report.practiceFile() == null ? null : reader.practice(report.practiceFile(), faults);
         List<CheckedVehicle> checked = new ArrayList<>();
         if (!faults.isEmpty()) {
             return checked;
@@ -150,27 +123,10 @@ public final class CheckCommand implements Callable<Integer> {
         }
     }
 
-    private void report(List<CheckedVehicle> checked, List<ReadFault> faults) {
-        if (output == null) {
-            write(console.out(), new Style(console.outStyled()), checked, faults);
-        } else {
-            new OutputFile(output).write(out -> {
-                Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-                PrintWriter printer = new PrintWriter(writer);
-                write(printer, new Style(false), checked, faults);
-                printer.flush();
-            });
-        }
-    }
-
-    private void write(PrintWriter out, Style style, List<CheckedVehicle> checked, List<ReadFault> faults) {
-        if (format == Format.JSON) {
-            try {
-                new CheckJson(out).write(checked, threshold, faults, explain);
-                out.println();
-            } catch (IOException problem) {
-                throw new UncheckedIOException(problem);
-            }
+    private void write(PrintWriter out, Style style, List<CheckedVehicle> checked, List<ReadFault> faults)
+            throws IOException {
+        if (report.json()) {
+            new CheckJson(out).write(checked, threshold, faults, explain);
         } else if (explain != null) {
             ExplainText text = new ExplainText(out, style, !cases.isEmpty());
             checked.stream().filter(each -> each.element(explain) != null)

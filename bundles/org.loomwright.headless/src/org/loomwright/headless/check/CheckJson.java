@@ -1,32 +1,28 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.check;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
 import org.loomwright.engine.assembly.Plan;
-import org.loomwright.engine.result.Cause;
-import org.loomwright.engine.result.Derivation;
-import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.LoadVerdict;
-import org.loomwright.engine.result.Mend;
-import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
-import org.loomwright.engine.result.StudyResult;
+import org.loomwright.headless.report.JsonDocument;
+import org.loomwright.headless.report.JsonFigures;
 import org.loomwright.model.files.ReadFault;
 
 /** Writes the check as JSON; its form is told by {@code schema/check.schema.json} of this bundle. */
 public final class CheckJson {
+    private final Writer out;
     private final JsonGenerator json;
+    private final JsonFigures figures;
 
     /** Opens a document on {@code out}, which is not closed. */
     public CheckJson(Writer out) throws IOException {
-        json = new JsonFactory().createGenerator(out);
-        json.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
-        json.setPrettyPrinter(new DefaultPrettyPrinter());
+        this.out = out;
+        json = JsonDocument.open(out, "check", Caution.TEXT);
+        figures = new JsonFigures(json);
     }
 
     /**
@@ -39,10 +35,6 @@ public final class CheckJson {
      */
     public void write(List<CheckedVehicle> checked, Severity threshold, List<ReadFault> faults, String explain)
             throws IOException {
-        json.writeStartObject();
-        json.writeStringField("format", "loomwright-check");
-        json.writeStringField("formatVersion", "1.0");
-        json.writeStringField("caution", Caution.TEXT);
         json.writeArrayFieldStart("faults");
         for (ReadFault fault : faults) {
             fault(fault);
@@ -53,8 +45,7 @@ public final class CheckJson {
             vehicle(vehicle, threshold, explain);
         }
         json.writeEndArray();
-        json.writeEndObject();
-        json.flush();
+        JsonDocument.close(json, out);
     }
 
     private void fault(ReadFault fault) throws IOException {
@@ -62,9 +53,9 @@ public final class CheckJson {
         json.writeStringField("file", fault.file());
         json.writeNumberField("line", fault.line());
         json.writeNumberField("column", fault.column());
-        optional("element", fault.element());
+        figures.optional("element", fault.element());
         json.writeStringField("message", fault.message());
-        optional("expected", fault.expected());
+        figures.optional("expected", fault.expected());
         json.writeEndObject();
     }
 
@@ -77,13 +68,7 @@ public final class CheckJson {
         json.writeStringField("arrangement", plan.arrangement());
         json.writeBooleanField("adopted", checked.adopted());
         json.writeStringField("practice", plan.practice().name());
-        json.writeArrayFieldStart("findings");
-        for (Finding finding : checked.result().findings()) {
-            if (finding.severity().atLeast(threshold)) {
-                finding(finding);
-            }
-        }
-        json.writeEndArray();
+        figures.findings(checked.result().findings(), threshold);
         json.writeArrayFieldStart("loads");
         for (LoadVerdict verdict : checked.result().verdicts()) {
             verdict(verdict);
@@ -91,151 +76,22 @@ public final class CheckJson {
         json.writeEndArray();
         String element = explain == null ? null : checked.element(explain);
         if (element != null) {
-            json.writeArrayFieldStart("explained");
-            for (StudyResult.ElementFigures figures : checked.result().explainer().explain(element)) {
-                figures(figures);
-            }
-            json.writeEndArray();
+            figures.explained(checked.result().explainer().explain(element));
         }
-        json.writeEndObject();
-    }
-
-    private void finding(Finding finding) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("rule", finding.rule());
-        json.writeStringField("severity", finding.severity().slug());
-        json.writeStringField("element", finding.element());
-        optional("case", finding.caseName());
-        json.writeStringField("title", finding.title());
-        quantity("is", finding.is());
-        quantity("limit", finding.wanted());
-        json.writeArrayFieldStart("why");
-        for (String why : finding.why()) {
-            json.writeString(why);
-        }
-        json.writeEndArray();
-        causes("causes", finding.causes());
-        json.writeArrayFieldStart("mends");
-        for (Mend mend : finding.mends()) {
-            mend(mend);
-        }
-        json.writeEndArray();
-        derivations(finding.derivations());
-        optional("accepted", finding.accepted());
-        json.writeEndObject();
-    }
-
-    private void mend(Mend mend) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("text", mend.text());
-        json.writeArrayFieldStart("changes");
-        for (Mend.Change change : mend.changes()) {
-            json.writeStartObject();
-            if (change instanceof Mend.UseSection use) {
-                json.writeStringField("change", "use-section");
-                json.writeStringField("cable", use.cable());
-                json.writeNumberField("sectionMm2", use.sectionMm2());
-            } else if (change instanceof Mend.FitProtector fit) {
-                json.writeStringField("change", "fit-protector");
-                json.writeStringField("way", fit.way());
-                json.writeStringField("protector", fit.protectorPart());
-            } else if (change instanceof Mend.AddBond bond) {
-                json.writeStringField("change", "add-bond");
-                json.writeStringField("bodyA", bond.bodyA());
-                json.writeStringField("bodyB", bond.bodyB());
-                json.writeNumberField("sectionMm2", bond.sectionMm2());
-                json.writeNumberField("lengthMm", bond.lengthMm());
-            } else if (change instanceof Mend.SetValue set) {
-                json.writeStringField("change", "set-value");
-                json.writeStringField("device", set.device());
-                json.writeStringField("element", set.element());
-                json.writeStringField("quantity", set.quantity());
-                json.writeNumberField("value", set.value());
-            }
-            json.writeEndObject();
-        }
-        json.writeEndArray();
         json.writeEndObject();
     }
 
     private void verdict(LoadVerdict verdict) throws IOException {
         json.writeStartObject();
         json.writeStringField("load", verdict.load());
-        optional("case", verdict.caseName());
-        number("voltageV", verdict.voltageV());
-        number("currentA", verdict.currentA());
-        number("dropV", verdict.dropV());
-        number("dropShare", verdict.dropShare());
-        number("limitShare", verdict.limit());
-        causes("shares", verdict.shares());
+        figures.optional("case", verdict.caseName());
+        figures.number("voltageV", verdict.voltageV());
+        figures.number("currentA", verdict.currentA());
+        figures.number("dropV", verdict.dropV());
+        figures.number("dropShare", verdict.dropShare());
+        figures.number("limitShare", verdict.limit());
+        figures.causes("shares", verdict.shares());
         json.writeStringField("verdict", verdict.sentence());
         json.writeEndObject();
-    }
-
-    private void causes(String field, List<Cause> causes) throws IOException {
-        json.writeArrayFieldStart(field);
-        for (Cause cause : causes) {
-            json.writeStartObject();
-            json.writeStringField("element", cause.element());
-            json.writeStringField("what", cause.what());
-            quantity("share", cause.share());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    private void figures(StudyResult.ElementFigures figures) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("element", figures.element());
-        optional("case", figures.caseName());
-        derivations(figures.derivations());
-        json.writeEndObject();
-    }
-
-    private void derivations(List<Derivation> derivations) throws IOException {
-        json.writeArrayFieldStart("derivations");
-        for (Derivation derivation : derivations) {
-            json.writeStartObject();
-            json.writeStringField("figure", derivation.figure());
-            quantity("value", derivation.value());
-            json.writeStringField("formula", derivation.formula());
-            json.writeArrayFieldStart("inputs");
-            for (Derivation.Input input : derivation.inputs()) {
-                json.writeStartObject();
-                json.writeStringField("name", input.name());
-                quantity("value", input.value());
-                json.writeStringField("origin", input.origin());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeStringField("source", derivation.source());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    private void quantity(String field, Quantity quantity) throws IOException {
-        if (quantity == null) {
-            return;
-        }
-        json.writeObjectFieldStart(field);
-        number("value", quantity.value());
-        json.writeStringField("unit", quantity.unit());
-        json.writeEndObject();
-    }
-
-    /** JSON has neither NaN nor infinity: a number that is not known is null. */
-    private void number(String field, double value) throws IOException {
-        if (Double.isFinite(value)) {
-            json.writeNumberField(field, value);
-        } else {
-            json.writeNullField(field);
-        }
-    }
-
-    private void optional(String field, String text) throws IOException {
-        if (text != null) {
-            json.writeStringField(field, text);
-        }
     }
 }

@@ -2,36 +2,30 @@
 package org.loomwright.headless.compare;
 
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.loomwright.diagram.chart.ComparisonScene;
-import org.loomwright.diagram.paint.PngPainter;
-import org.loomwright.diagram.paint.SvgPainter;
-import org.loomwright.diagram.paint.Theme;
 import org.loomwright.diagram.paint.Type;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.engine.compare.ArrangementComparison;
 import org.loomwright.engine.sizing.SizingObjective;
 import org.loomwright.headless.BadInputException;
 import org.loomwright.headless.Console;
-import org.loomwright.headless.EnumWord;
 import org.loomwright.headless.ExitCode;
 import org.loomwright.headless.Interrupt;
-import org.loomwright.headless.OutputFile;
 import org.loomwright.headless.Style;
 import org.loomwright.headless.WrappedText;
 import org.loomwright.headless.check.Caution;
-import org.loomwright.headless.input.FaultLine;
+import org.loomwright.headless.input.Arrangements;
+import org.loomwright.headless.input.VehicleRun;
+import org.loomwright.headless.report.PictureFile;
+import org.loomwright.headless.report.ReportOptions;
 import org.loomwright.headless.size.ObjectiveWord;
-import org.loomwright.model.files.ReadFault;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -42,15 +36,6 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Without names all arrangements are compared; differences are to the first."})
 public final class CompareCommand implements Callable<Integer> {
     private static final double PNG_SCALE = 2;
-
-    /** Forms of the report. */
-    enum Format { TEXT, JSON }
-
-    private static final class FormatWord extends EnumWord<Format> {
-        FormatWord() {
-            super(Format.class);
-        }
-    }
 
     @Parameters(index = "0", paramLabel = "FILE", description = "Vehicle file.")
     private Path file;
@@ -63,15 +48,8 @@ public final class CompareCommand implements Callable<Integer> {
                     + "sections or stock. Without a word: copper.")
     private SizingObjective objective;
 
-    @Option(names = {"-p", "--practice"}, paramLabel = "FILE", description = "Practice to follow instead of the vehicle's own.")
-    private Path practiceFile;
-
-    @Option(names = {"-f", "--format"}, paramLabel = "FORM", defaultValue = "text", converter = FormatWord.class,
-            description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private Format format;
-
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "File to write instead of standard output.")
-    private Path output;
+    @Mixin
+    private ReportOptions report;
 
     @Option(names = "--chart", paramLabel = "FILE", description = "Draw the comparison as well: file to write, .svg or .png.")
     private Path chart;
@@ -90,68 +68,39 @@ public final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        for (Path target : new Path[] {output, chart}) {
-            if (target != null) {
-                new OutputFile(target).checkPlace();
-            }
-        }
-        if (chart != null && !ends(chart, ".png") && !ends(chart, ".svg")) {
-            throw new BadInputException("cannot write " + chart + ": its name must end with .svg or .png");
-        }
-        List<ReadFault> faults = new ArrayList<>();
-        List<StudiedArrangement> studied = new VehicleComparison(console, interrupt,
-                objective == null ? VehicleComparison.Preparation.NONE : new SizedFirst(objective)).study(file, arrangements, practiceFile, faults);
-        faults.stream().map(FaultLine::of).forEach(console.err()::println);
-        if (!faults.isEmpty()) {
+        report.checkPlace();
+        PictureFile picture = chart == null ? null : new PictureFile(chart);
+        List<StudiedArrangement> studied = new VehicleRun(console, interrupt).each(file,
+                arrangements.isEmpty() ? List.of(Arrangements.ALL) : arrangements, report.practiceFile(),
+                new VehicleComparison(file.toString(), objective == null ? VehicleComparison.Preparation.NONE
+                        : new SizedFirst(objective))::study);
+        if (studied.isEmpty()) {
             return ExitCode.BAD_INPUT.code();
         }
         if (chart != null && studied.size() > ComparisonScene.most()) {
             throw new BadInputException("a chart shows up to " + ComparisonScene.most() + " arrangements, not " + studied.size());
         }
-        if (chart != null) {
-            draw(studied);
+        if (picture != null) {
+            draw(studied, picture);
         }
-        if (output == null) {
-            write(console.out(), new Style(console.outStyled()), studied);
-        } else {
-            new OutputFile(output).write(out -> {
-                PrintWriter printer = new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-                write(printer, new Style(false), studied);
-                printer.flush();
-            });
-        }
+        report.write(console, (out, style) -> write(out, style, studied));
         return ExitCode.CLEAN.code();
-    }
-
-    private static boolean ends(Path target, String with) {
-        return target.toString().toLowerCase(Locale.ROOT).endsWith(with);
     }
 
     private String state() {
         return objective == null ? "sections and ratings as planned" : "sized for least " + objective.word();
     }
 
-    private void draw(List<StudiedArrangement> studied) {
+    private void draw(List<StudiedArrangement> studied, PictureFile picture) {
         Type type = Type.load();
         Scene scene = ComparisonScene.of(new ArrangementComparison(studied.stream().map(StudiedArrangement::figures).toList()),
                 studied.stream().map(StudiedArrangement::label).toList(), state(), type);
-        new OutputFile(chart).write(out -> {
-            if (ends(chart, ".png")) {
-                PngPainter.write(scene, Theme.light(), type, PNG_SCALE, out);
-            } else {
-                out.write(SvgPainter.paint(scene, Theme.light(), type).getBytes(StandardCharsets.UTF_8));
-            }
-        });
+        picture.write(scene, type, PictureFile.Ground.LIGHT, PNG_SCALE);
     }
 
-    private void write(PrintWriter out, Style style, List<StudiedArrangement> studied) {
-        if (format == Format.JSON) {
-            try {
-                new CompareJson(out).write(studied, objective == null ? null : objective.word(), explain);
-                out.println();
-            } catch (IOException problem) {
-                throw new UncheckedIOException(problem);
-            }
+    private void write(PrintWriter out, Style style, List<StudiedArrangement> studied) throws IOException {
+        if (report.json()) {
+            new CompareJson(out).write(studied, objective == null ? null : objective.word(), explain);
         } else if (explain) {
             new CompareText(out, style).explain(studied);
         } else {

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.compare;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
@@ -16,25 +14,24 @@ import org.loomwright.engine.compare.FigureDerivations;
 import org.loomwright.engine.compare.Tally;
 import org.loomwright.engine.result.StudyResult.ElementFigures;
 import org.loomwright.headless.check.Caution;
-import org.loomwright.headless.earth.JsonFigures;
+import org.loomwright.headless.report.JsonDocument;
+import org.loomwright.headless.report.JsonFigures;
 
 /** Writes a comparison as JSON; its form is told by {@code schema/compare.schema.json} of this bundle. */
 final class CompareJson {
+    private final Writer out;
     private final JsonGenerator json;
+    private final JsonFigures written;
 
     /** Opens a document on {@code out}, which is not closed. */
     CompareJson(Writer out) throws IOException {
-        json = new JsonFactory().createGenerator(out);
-        json.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
-        json.setPrettyPrinter(new DefaultPrettyPrinter());
+        this.out = out;
+        json = JsonDocument.open(out, "compare", Caution.TEXT);
+        written = new JsonFigures(json);
     }
 
     /** Writes the whole document; {@code sizedFor} is the word of the objective, or null when nothing was sized. */
     void write(List<StudiedArrangement> studied, String sizedFor, boolean explain) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("format", "loomwright-compare");
-        json.writeStringField("formatVersion", "1.0");
-        json.writeStringField("caution", Caution.TEXT);
         json.writeStringField("file", studied.get(0).checked().file());
         json.writeStringField("vehicle", studied.get(0).checked().plan().vehicle());
         json.writeStringField("label", studied.get(0).checked().label());
@@ -51,8 +48,7 @@ final class CompareJson {
         compared("figures", comparison.figures());
         compared("copperByDuty", comparison.copperByDuty());
         compared("metresBySection", comparison.metresBySection());
-        json.writeEndObject();
-        json.flush();
+        JsonDocument.close(json, out);
     }
 
     private void arrangement(StudiedArrangement studied, boolean explain) throws IOException {
@@ -82,8 +78,8 @@ final class CompareJson {
             json.writeObjectFieldStart("hottest");
             json.writeStringField("conductor", figures.hottest().conductor());
             json.writeStringField("case", figures.hottest().caseName());
-            number("hotC", figures.hottest().hotC());
-            number("maxC", figures.hottest().maxC());
+            written.number("hotC", figures.hottest().hotC());
+            written.number("maxC", figures.hottest().maxC());
             json.writeEndObject();
         }
         json.writeArrayFieldStart("loads");
@@ -92,15 +88,15 @@ final class CompareJson {
             json.writeStringField("load", load.load());
             json.writeStringField("label", load.label());
             json.writeStringField("case", load.caseName());
-            number("volts", load.volts());
-            number("leastV", load.leastV());
-            number("nominalV", load.nominalV());
+            written.number("volts", load.volts());
+            written.number("leastV", load.leastV());
+            written.number("nominalV", load.nominalV());
             json.writeEndObject();
         }
         json.writeEndArray();
         json.writeNumberField("accepted", figures.accepted());
         if (explain) {
-            new JsonFigures(json).explained(List.of(new ElementFigures("sums", null, FigureDerivations.of(figures))));
+            written.explained(List.of(new ElementFigures("sums", null, FigureDerivations.of(figures))));
         }
         json.writeEndObject();
     }
@@ -133,13 +129,5 @@ final class CompareJson {
         json.writeNumberField("known", tally.known());
         json.writeNumberField("unknown", tally.unknown());
         json.writeEndObject();
-    }
-
-    private void number(String field, double value) throws IOException {
-        if (Double.isFinite(value)) {
-            json.writeNumberField(field, value);
-        } else {
-            json.writeNullField(field);
-        }
     }
 }

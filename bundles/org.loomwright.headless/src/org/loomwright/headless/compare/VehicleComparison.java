@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.compare;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.loomwright.engine.assembly.Assembly;
@@ -20,21 +18,16 @@ import org.loomwright.engine.compare.DeviceSheet;
 import org.loomwright.engine.compare.FigureStudy;
 import org.loomwright.engine.nets.NetFinder;
 import org.loomwright.engine.result.StudyResult;
-import org.loomwright.headless.Console;
-import org.loomwright.headless.Interrupt;
 import org.loomwright.headless.Progress;
 import org.loomwright.headless.check.CheckedVehicle;
 import org.loomwright.headless.input.Arrangements;
-import org.loomwright.headless.input.VehicleReader;
-import org.loomwright.model.files.ReadFault;
 import org.loomwright.model.practice.Practice;
 import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Vehicle;
 
-/** Reads a vehicle file, solves and checks the arrangements wanted, and measures them. */
+/** Solves and checks arrangements one after the other, on one catalogue, and measures them. */
 final class VehicleComparison {
-    private final Console console;
-    private final Interrupt interrupt;
+    private final String file;
     private final Preparation preparation;
     private Catalogue catalogue = Catalogue.EMPTY;
 
@@ -51,43 +44,14 @@ final class VehicleComparison {
     record Prepared(Plan plan, List<AssemblyProblem> problems) {
     }
 
-    VehicleComparison(Console console, Interrupt interrupt, Preparation preparation) {
-        this.console = console;
-        this.interrupt = interrupt;
+    /** Arrangements of a file, made ready in a way. */
+    VehicleComparison(String file, Preparation preparation) {
+        this.file = file;
         this.preparation = preparation;
     }
 
-    /**
-     * Measures the arrangements wanted.
-     *
-     * @param names        arrangements; empty for all
-     * @param practiceFile practice to follow instead of the vehicle's own, or null
-     * @param faults       takes what is wrong with the files; nothing is measured then
-     */
-    List<StudiedArrangement> study(Path file, List<String> names, Path practiceFile, List<ReadFault> faults) {
-        VehicleReader reader = new VehicleReader();
-        Practice practice = practiceFile == null ? null : reader.practice(practiceFile, faults);
-        List<StudiedArrangement> studied = new ArrayList<>();
-        if (!faults.isEmpty()) {
-            return studied;
-        }
-        VehicleReader.Read read = reader.vehicle(file);
-        faults.addAll(read.faults());
-        if (read.vehicle() == null) {
-            return studied;
-        }
-        List<Arrangement> wanted = Arrangements.of(read.vehicle(), names.isEmpty() ? List.of(Arrangements.ALL) : names);
-        try (Progress progress = new Progress(console, interrupt, wanted.size())) {
-            for (Arrangement arrangement : wanted) {
-                progress.at(arrangement == null ? file.toString() : arrangement.getName());
-                studied.add(study(file.toString(), read.vehicle(), arrangement, practice, progress));
-            }
-        }
-        return studied;
-    }
-
-    private StudiedArrangement study(String file, Vehicle vehicle, Arrangement arrangement, Practice practice,
-            Progress progress) {
+    /** Measures one arrangement of a vehicle; null for a vehicle without any. */
+    StudiedArrangement study(Vehicle vehicle, Arrangement arrangement, Practice practice, Progress progress) {
         AssemblyResult assembled = Assembly.assemble(vehicle, arrangement, practice, catalogue);
         catalogue = assembled.catalogue();
         Prepared prepared = preparation.prepare(vehicle, assembled.plan(), assembled.problems(), progress);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.draw;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,19 +8,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.loomwright.diagram.overlay.OverlayKind;
-import org.loomwright.diagram.paint.PngPainter;
-import org.loomwright.diagram.paint.SvgPainter;
-import org.loomwright.diagram.paint.Theme;
 import org.loomwright.diagram.paint.Type;
 import org.loomwright.diagram.plan.PlanView;
 import org.loomwright.diagram.scene.Scene;
-import org.loomwright.headless.BadInputException;
 import org.loomwright.headless.Console;
 import org.loomwright.headless.EnumWord;
 import org.loomwright.headless.ExitCode;
 import org.loomwright.headless.Interrupt;
-import org.loomwright.headless.OutputFile;
 import org.loomwright.headless.input.FaultLine;
+import org.loomwright.headless.report.PictureFile;
 import org.loomwright.model.files.ReadFault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -36,17 +31,6 @@ import picocli.CommandLine.TypeConversionException;
         footer = {"", "Without --arrangement the adopted arrangement is drawn. Without --case findings of all cases are shown, "
                 + "and an overlay shows the worst value of all."})
 public final class DrawCommand implements Callable<Integer> {
-    private static final double LARGEST_SCALE = 10;
-
-    /** Colours of the drawing. */
-    enum Ground { LIGHT, DARK }
-
-    private static final class GroundWord extends EnumWord<Ground> {
-        GroundWord() {
-            super(Ground.class);
-        }
-    }
-
     private static final class DiagramWord extends EnumWord<Diagram> {
         DiagramWord() {
             super(Diagram.class);
@@ -101,9 +85,9 @@ public final class DrawCommand implements Callable<Integer> {
             description = "File to write, .svg or .png. Default: an SVG file here, named after vehicle and diagram.")
     private Path output;
 
-    @Option(names = "--theme", paramLabel = "THEME", defaultValue = "light", converter = GroundWord.class,
+    @Option(names = "--theme", paramLabel = "THEME", defaultValue = "light", converter = PictureFile.Ground.Word.class,
             description = "light or dark. Default: ${DEFAULT-VALUE}.")
-    private Ground theme;
+    private PictureFile.Ground theme;
 
     @Option(names = "--scale", paramLabel = "NUMBER", defaultValue = "1",
             description = "Pixels of a PNG for each pixel of the drawing, up to 10. Default: ${DEFAULT-VALUE}.")
@@ -120,12 +104,9 @@ public final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!(scale > 0) || scale > LARGEST_SCALE) {
-            throw new BadInputException("--scale must be above 0 and at most 10, not " + scale);
-        }
+        PictureFile.checkScale(scale);
         Path target = output == null ? named() : output;
-        boolean png = isPng(target);
-        new OutputFile(target).checkPlace();
+        PictureFile picture = new PictureFile(target);
         List<ReadFault> faults = new ArrayList<>();
         Type type = Type.load();
         Scene scene = new VehicleDrawing(console, interrupt, new VehicleDrawing.Wanted(diagram, view, arrangement, caseName,
@@ -134,14 +115,7 @@ public final class DrawCommand implements Callable<Integer> {
         if (!faults.isEmpty()) {
             return ExitCode.BAD_INPUT.code();
         }
-        Theme colours = theme == Ground.DARK ? Theme.dark() : Theme.light();
-        new OutputFile(target).write(out -> {
-            if (png) {
-                PngPainter.write(scene, colours, type, scale, out);
-            } else {
-                out.write(SvgPainter.paint(scene, colours, type).getBytes(StandardCharsets.UTF_8));
-            }
-        });
+        picture.write(scene, type, theme, scale);
         console.out().println(target);
         return ExitCode.CLEAN.code();
     }
@@ -149,13 +123,5 @@ public final class DrawCommand implements Callable<Integer> {
     private Path named() {
         String name = file.getFileName() == null ? "vehicle" : file.getFileName().toString().replaceFirst("\\.vehicle$", "");
         return Path.of(name + "-" + diagram.name().toLowerCase(Locale.ROOT) + ".svg");
-    }
-
-    private static boolean isPng(Path target) {
-        String name = target.toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".png") && !name.endsWith(".svg")) {
-            throw new BadInputException("cannot write " + target + ": its name must end with .svg or .png");
-        }
-        return name.endsWith(".png");
     }
 }

@@ -2,10 +2,7 @@
 package org.loomwright.headless.earth;
 
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,22 +10,18 @@ import java.util.concurrent.Callable;
 import org.loomwright.engine.result.Severity;
 import org.loomwright.headless.BadInputException;
 import org.loomwright.headless.Console;
-import org.loomwright.headless.EnumWord;
 import org.loomwright.headless.ExitCode;
 import org.loomwright.headless.Interrupt;
-import org.loomwright.headless.OutputFile;
-import org.loomwright.headless.Progress;
 import org.loomwright.headless.Style;
 import org.loomwright.headless.WrappedText;
 import org.loomwright.headless.check.Caution;
 import org.loomwright.headless.check.ExplainText;
-import org.loomwright.headless.input.Arrangements;
-import org.loomwright.headless.input.FaultLine;
-import org.loomwright.headless.input.VehicleReader;
-import org.loomwright.model.files.ReadFault;
-import org.loomwright.model.practice.Practice;
+import org.loomwright.headless.input.VehicleRun;
+import org.loomwright.headless.report.ReportOptions;
+import org.loomwright.headless.report.SeverityWord;
 import org.loomwright.model.vehicle.Arrangement;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -38,21 +31,6 @@ import picocli.CommandLine.Parameters;
                 + "of each strap comes to, how each load returns.",
         footer = {"", "Without --arrangement the adopted arrangement is looked at, and every one where none is adopted."})
 public final class EarthCommand implements Callable<Integer> {
-    /** Forms of the report. */
-    enum Format { TEXT, JSON }
-
-    private static final class FormatWord extends EnumWord<Format> {
-        FormatWord() {
-            super(Format.class);
-        }
-    }
-
-    private static final class SeverityWord extends EnumWord<Severity> {
-        SeverityWord() {
-            super(Severity.class);
-        }
-    }
-
     @Parameters(arity = "1", paramLabel = "FILE", description = "Vehicle file.")
     private Path file;
 
@@ -63,20 +41,13 @@ public final class EarthCommand implements Callable<Integer> {
     @Option(names = {"-c", "--case"}, paramLabel = "NAME", description = "Case to look at; may be repeated. Default: all.")
     private List<String> cases = new ArrayList<>();
 
-    @Option(names = {"-p", "--practice"}, paramLabel = "FILE", description = "Practice to follow instead of the vehicle's own.")
-    private Path practiceFile;
+    @Mixin
+    private ReportOptions report;
 
     @Option(names = {"-s", "--severity"}, paramLabel = "SEVERITY", defaultValue = "warning", converter = SeverityWord.class,
             description = "Least severity that is reported and counts for the exit code: error, warning or note. "
                     + "Default: ${DEFAULT-VALUE}.")
     private Severity threshold;
-
-    @Option(names = {"-f", "--format"}, paramLabel = "FORM", defaultValue = "text", converter = FormatWord.class,
-            description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private Format format;
-
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "File to write instead of standard output.")
-    private Path output;
 
     @Option(names = {"-e", "--explain"}, paramLabel = "ELEMENT",
             description = "Show how the figures of one body, strap, earth point or load came about, for example WE1.")
@@ -93,62 +64,24 @@ public final class EarthCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (output != null) {
-            new OutputFile(output).checkPlace();
-        }
-        List<ReadFault> faults = new ArrayList<>();
-        List<StudiedEarth> studied = study(faults);
-        faults.stream().map(FaultLine::of).forEach(console.err()::println);
-        if (!faults.isEmpty()) {
+        report.checkPlace();
+        VehicleEarth earth = new VehicleEarth(file.toString(), cases);
+        List<StudiedEarth> studied = new VehicleRun(console, interrupt).each(file, arrangements, report.practiceFile(),
+                earth::study);
+        if (studied.isEmpty()) {
             return ExitCode.BAD_INPUT.code();
         }
         if (explain != null && studied.stream().allMatch(each -> each.vehicle().element(explain) == null)) {
             throw new BadInputException("no element " + explain + " in " + studied.get(0).table().plan().vehicle());
         }
-        if (output == null) {
-            write(console.out(), new Style(console.outStyled()), studied);
-        } else {
-            new OutputFile(output).write(out -> {
-                PrintWriter printer = new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-                write(printer, new Style(false), studied);
-                printer.flush();
-            });
-        }
+        report.write(console, (out, style) -> write(out, style, studied));
         boolean findings = studied.stream().anyMatch(each -> !each.vehicle().standing(threshold).isEmpty());
         return (findings ? ExitCode.FINDINGS : ExitCode.CLEAN).code();
     }
 
-    private List<StudiedEarth> study(List<ReadFault> faults) {
-        VehicleReader reader = new VehicleReader();
-        Practice practice = practiceFile == null ? null : reader.practice(practiceFile, faults);
-        List<StudiedEarth> studied = new ArrayList<>();
-        if (!faults.isEmpty()) {
-            return studied;
-        }
-        VehicleReader.Read read = reader.vehicle(file);
-        faults.addAll(read.faults());
-        if (read.vehicle() == null) {
-            return studied;
-        }
-        List<Arrangement> wanted = Arrangements.of(read.vehicle(), arrangements);
-        try (Progress progress = new Progress(console, interrupt, wanted.size())) {
-            VehicleEarth earth = new VehicleEarth(practice, cases, progress);
-            for (Arrangement arrangement : wanted) {
-                progress.at(file.toString());
-                studied.add(earth.study(file.toString(), read.vehicle(), arrangement));
-            }
-        }
-        return studied;
-    }
-
-    private void write(PrintWriter out, Style style, List<StudiedEarth> studied) {
-        if (format == Format.JSON) {
-            try {
-                new EarthJson(out).write(studied, threshold, explain);
-                out.println();
-            } catch (IOException problem) {
-                throw new UncheckedIOException(problem);
-            }
+    private void write(PrintWriter out, Style style, List<StudiedEarth> studied) throws IOException {
+        if (report.json()) {
+            new EarthJson(out).write(studied, threshold, explain);
         } else if (explain != null) {
             ExplainText text = new ExplainText(out, style, !cases.isEmpty());
             studied.stream().map(StudiedEarth::vehicle).filter(each -> each.element(explain) != null)

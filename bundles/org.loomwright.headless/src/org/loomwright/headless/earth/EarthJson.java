@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.earth;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
@@ -18,17 +16,19 @@ import org.loomwright.engine.earth.ReturnRow;
 import org.loomwright.engine.earth.StrapRow;
 import org.loomwright.engine.result.Severity;
 import org.loomwright.headless.check.Caution;
+import org.loomwright.headless.report.JsonDocument;
+import org.loomwright.headless.report.JsonFigures;
 
 /** Writes the earth study as JSON; its form is told by {@code schema/earth.schema.json} of this bundle. */
 final class EarthJson {
+    private final Writer out;
     private final JsonGenerator json;
     private final JsonFigures figures;
 
     /** Opens a document on {@code out}, which is not closed. */
     EarthJson(Writer out) throws IOException {
-        json = new JsonFactory().createGenerator(out);
-        json.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
-        json.setPrettyPrinter(new DefaultPrettyPrinter());
+        this.out = out;
+        json = JsonDocument.open(out, "earth", Caution.TEXT);
         figures = new JsonFigures(json);
     }
 
@@ -40,17 +40,12 @@ final class EarthJson {
      * @param explain   element whose derivations are added, as a person wrote it, or null
      */
     void write(List<StudiedEarth> studied, Severity threshold, String explain) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("format", "loomwright-earth");
-        json.writeStringField("formatVersion", "1.0");
-        json.writeStringField("caution", Caution.TEXT);
         json.writeArrayFieldStart("vehicles");
         for (StudiedEarth each : studied) {
             vehicle(each, threshold, explain);
         }
         json.writeEndArray();
-        json.writeEndObject();
-        json.flush();
+        JsonDocument.close(json, out);
     }
 
     private void vehicle(StudiedEarth studied, Severity threshold, String explain) throws IOException {

@@ -22,19 +22,18 @@ import org.loomwright.model.vehicle.Vehicle;
 
 /** Studies the earth return of arrangements one after the other, on one catalogue. */
 final class VehicleEarth {
-    private final Practice practice;
+    private final String file;
     private final List<String> cases;
-    private final Progress progress;
     private Catalogue catalogue = Catalogue.EMPTY;
 
-    VehicleEarth(Practice practice, List<String> cases, Progress progress) {
-        this.practice = practice;
+    /** Arrangements of a file, in the cases named or in all. */
+    VehicleEarth(String file, List<String> cases) {
+        this.file = file;
         this.cases = List.copyOf(cases);
-        this.progress = progress;
     }
 
     /** Studies one arrangement of a vehicle; null for a vehicle without any. */
-    StudiedEarth study(String file, Vehicle vehicle, Arrangement arrangement) {
+    StudiedEarth study(Vehicle vehicle, Arrangement arrangement, Practice practice, Progress progress) {
         AssemblyResult assembled = Assembly.assemble(vehicle, arrangement, practice, catalogue);
         catalogue = assembled.catalogue();
         Plan plan = assembled.plan();

@@ -1,28 +1,20 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.protection;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.loomwright.diagram.chart.ChartSubject;
 import org.loomwright.diagram.chart.ProtectionChart;
 import org.loomwright.diagram.chart.TimeCurrentScene;
-import org.loomwright.diagram.paint.PngPainter;
-import org.loomwright.diagram.paint.SvgPainter;
-import org.loomwright.diagram.paint.Theme;
 import org.loomwright.diagram.paint.Type;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.headless.BadInputException;
 import org.loomwright.headless.Console;
-import org.loomwright.headless.EnumWord;
 import org.loomwright.headless.ExitCode;
 import org.loomwright.headless.Interrupt;
-import org.loomwright.headless.OutputFile;
-import org.loomwright.headless.input.FaultLine;
-import org.loomwright.model.files.ReadFault;
+import org.loomwright.headless.input.VehicleRun;
+import org.loomwright.headless.report.PictureFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,17 +25,6 @@ import picocli.CommandLine.Parameters;
                 + "inrush, fault currents and verdicts.",
         footer = {"", "Without --arrangement the adopted arrangement is drawn."})
 public final class CurvesCommand implements Callable<Integer> {
-    private static final double LARGEST_SCALE = 10;
-
-    /** Colours of the drawing. */
-    enum Ground { LIGHT, DARK }
-
-    private static final class GroundWord extends EnumWord<Ground> {
-        GroundWord() {
-            super(Ground.class);
-        }
-    }
-
     @Parameters(index = "0", paramLabel = "FILE", description = "Vehicle file.")
     private Path file;
 
@@ -61,9 +42,9 @@ public final class CurvesCommand implements Callable<Integer> {
             description = "File to write, .svg or .png. Default: an SVG file here, named after the element.")
     private Path output;
 
-    @Option(names = "--theme", paramLabel = "THEME", defaultValue = "light", converter = GroundWord.class,
+    @Option(names = "--theme", paramLabel = "THEME", defaultValue = "light", converter = PictureFile.Ground.Word.class,
             description = "light or dark. Default: ${DEFAULT-VALUE}.")
-    private Ground theme;
+    private PictureFile.Ground theme;
 
     @Option(names = "--scale", paramLabel = "NUMBER", defaultValue = "2",
             description = "Pixels of a PNG for each pixel of the drawing, up to 10. Default: ${DEFAULT-VALUE}.")
@@ -80,49 +61,29 @@ public final class CurvesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!(scale > 0) || scale > LARGEST_SCALE) {
-            throw new BadInputException("--scale must be above 0 and at most 10, not " + scale);
-        }
+        PictureFile.checkScale(scale);
         Path target = output == null ? Path.of(element.replaceAll("[^A-Za-z0-9._+-]", "-").replaceFirst("^-+", "") + ".svg")
                 : output;
-        boolean png = isPng(target);
-        new OutputFile(target).checkPlace();
-        List<ReadFault> faults = new ArrayList<>();
-        List<StudiedProtection> studied = new VehicleProtection(console, interrupt).study(file,
-                arrangement == null ? List.of() : List.of(arrangement), practiceFile, faults);
-        faults.stream().map(FaultLine::of).forEach(console.err()::println);
-        if (!faults.isEmpty()) {
+        PictureFile picture = new PictureFile(target);
+        List<StudiedProtection> studied = new VehicleRun(console, interrupt).each(file,
+                arrangement == null ? List.of() : List.of(arrangement), practiceFile, new VehicleProtection(file.toString())::study);
+        if (studied.isEmpty()) {
             return ExitCode.BAD_INPUT.code();
         }
         if (studied.size() > 1) {
             throw new BadInputException("vehicle " + studied.get(0).vehicle().plan().vehicle()
                     + " has several arrangements; choose one with --arrangement");
         }
-        draw(studied.get(0), target, png);
+        draw(studied.get(0), picture);
         console.out().println(target);
         return ExitCode.CLEAN.code();
     }
 
-    private static boolean isPng(Path target) {
-        String name = target.toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".png") && !name.endsWith(".svg")) {
-            throw new BadInputException("cannot write " + target + ": its name must end with .svg or .png");
-        }
-        return name.endsWith(".png");
-    }
-
-    private void draw(StudiedProtection studied, Path target, boolean png) {
+    private void draw(StudiedProtection studied, PictureFile picture) {
         Type type = Type.load();
         Scene scene = TimeCurrentScene.of(ProtectionChart.of(studied.context(), subject(studied),
                 studied.vehicle().result().findings()), type);
-        Theme colours = theme == Ground.DARK ? Theme.dark() : Theme.light();
-        new OutputFile(target).write(out -> {
-            if (png) {
-                PngPainter.write(scene, colours, type, scale, out);
-            } else {
-                out.write(SvgPainter.paint(scene, colours, type).getBytes(StandardCharsets.UTF_8));
-            }
-        });
+        picture.write(scene, type, theme, scale);
     }
 
     private ChartSubject subject(StudiedProtection studied) {

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.protection;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
@@ -22,10 +20,12 @@ import org.loomwright.engine.protection.ShortTransient;
 import org.loomwright.engine.protection.Verdict;
 import org.loomwright.engine.result.Severity;
 import org.loomwright.headless.check.Caution;
-import org.loomwright.headless.earth.JsonFigures;
+import org.loomwright.headless.report.JsonDocument;
+import org.loomwright.headless.report.JsonFigures;
 
 /** Writes the protection study as JSON; its form is told by {@code schema/protection.schema.json} of this bundle. */
 final class ProtectionJson {
+    private final Writer out;
     private final JsonGenerator json;
     private final JsonFigures figures;
     private Plan plan;
@@ -33,9 +33,8 @@ final class ProtectionJson {
 
     /** Opens a document on {@code out}, which is not closed. */
     ProtectionJson(Writer out) throws IOException {
-        json = new JsonFactory().createGenerator(out);
-        json.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
-        json.setPrettyPrinter(new DefaultPrettyPrinter());
+        this.out = out;
+        json = JsonDocument.open(out, "protection", Caution.TEXT);
         figures = new JsonFigures(json);
     }
 
@@ -47,17 +46,12 @@ final class ProtectionJson {
      * @param explain   element whose derivations are added, as a person wrote it, or null
      */
     void write(List<StudiedProtection> studied, Severity threshold, String explain) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("format", "loomwright-protection");
-        json.writeStringField("formatVersion", "1.0");
-        json.writeStringField("caution", Caution.TEXT);
         json.writeArrayFieldStart("vehicles");
         for (StudiedProtection each : studied) {
             vehicle(each, threshold, explain);
         }
         json.writeEndArray();
-        json.writeEndObject();
-        json.flush();
+        JsonDocument.close(json, out);
     }
 
     private void vehicle(StudiedProtection studied, Severity threshold, String explain) throws IOException {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.protection;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.engine.assembly.Assembly;
@@ -15,58 +14,23 @@ import org.loomwright.engine.check.ProtectionRules;
 import org.loomwright.engine.check.SharedStudies;
 import org.loomwright.engine.nets.NetFinder;
 import org.loomwright.engine.result.StudyResult;
-import org.loomwright.headless.Console;
-import org.loomwright.headless.Interrupt;
 import org.loomwright.headless.Progress;
 import org.loomwright.headless.check.CheckedVehicle;
-import org.loomwright.headless.input.Arrangements;
-import org.loomwright.headless.input.VehicleReader;
-import org.loomwright.model.files.ReadFault;
 import org.loomwright.model.practice.Practice;
 import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Vehicle;
 
-/** Reads a vehicle file and studies the protection of its arrangements one after the other, on one catalogue. */
+/** Studies the protection of arrangements one after the other, on one catalogue. */
 final class VehicleProtection {
-    private final Console console;
-    private final Interrupt interrupt;
+    private final String file;
     private Catalogue catalogue = Catalogue.EMPTY;
 
-    VehicleProtection(Console console, Interrupt interrupt) {
-        this.console = console;
-        this.interrupt = interrupt;
+    VehicleProtection(String file) {
+        this.file = file;
     }
 
-    /**
-     * Studies the arrangements wanted.
-     *
-     * @param practiceFile practice to follow instead of the vehicle's own, or null
-     * @param faults       takes what is wrong with the files; nothing is studied then
-     */
-    List<StudiedProtection> study(Path file, List<String> arrangements, Path practiceFile, List<ReadFault> faults) {
-        VehicleReader reader = new VehicleReader();
-        Practice practice = practiceFile == null ? null : reader.practice(practiceFile, faults);
-        List<StudiedProtection> studied = new ArrayList<>();
-        if (!faults.isEmpty()) {
-            return studied;
-        }
-        VehicleReader.Read read = reader.vehicle(file);
-        faults.addAll(read.faults());
-        if (read.vehicle() == null) {
-            return studied;
-        }
-        List<Arrangement> wanted = Arrangements.of(read.vehicle(), arrangements);
-        try (Progress progress = new Progress(console, interrupt, wanted.size())) {
-            for (Arrangement arrangement : wanted) {
-                progress.at(file.toString());
-                studied.add(study(file.toString(), read.vehicle(), arrangement, practice, progress));
-            }
-        }
-        return studied;
-    }
-
-    private StudiedProtection study(String file, Vehicle vehicle, Arrangement arrangement, Practice practice,
-            Progress progress) {
+    /** Studies one arrangement of a vehicle; null for a vehicle without any. */
+    StudiedProtection study(Vehicle vehicle, Arrangement arrangement, Practice practice, Progress progress) {
         AssemblyResult assembled = Assembly.assemble(vehicle, arrangement, practice, catalogue);
         catalogue = assembled.catalogue();
         Plan plan = assembled.plan();

@@ -2,10 +2,7 @@
 package org.loomwright.headless.size;
 
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,20 +11,19 @@ import java.util.concurrent.Callable;
 import org.loomwright.engine.sizing.SizingObjective;
 import org.loomwright.headless.BadInputException;
 import org.loomwright.headless.Console;
-import org.loomwright.headless.EnumWord;
 import org.loomwright.headless.ExitCode;
 import org.loomwright.headless.Interrupt;
-import org.loomwright.headless.OutputFile;
 import org.loomwright.headless.Style;
 import org.loomwright.headless.WrappedText;
 import org.loomwright.headless.check.Caution;
-import org.loomwright.headless.input.FaultLine;
+import org.loomwright.headless.input.VehicleRun;
+import org.loomwright.headless.report.ReportOptions;
 import org.loomwright.model.edits.SizingEdits;
-import org.loomwright.model.files.ReadFault;
 import org.loomwright.model.files.VehicleFiles;
 import org.loomwright.model.files.VehicleResource;
 import org.loomwright.model.vehicle.Vehicle;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -37,15 +33,6 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Open are sections and ratings that are unset or that sizing chose before. Without names the adopted "
                 + "arrangement is sized, and every one where none is adopted."})
 public final class SizeCommand implements Callable<Integer> {
-    /** Forms of the report. */
-    enum Format { TEXT, JSON }
-
-    private static final class FormatWord extends EnumWord<Format> {
-        FormatWord() {
-            super(Format.class);
-        }
-    }
-
     @Parameters(index = "0", paramLabel = "FILE", description = "Vehicle file.")
     private Path file;
 
@@ -63,15 +50,8 @@ public final class SizeCommand implements Callable<Integer> {
     @Option(names = "--apply", description = "Write what was chosen into the vehicle file.")
     private boolean apply;
 
-    @Option(names = {"-p", "--practice"}, paramLabel = "FILE", description = "Practice to follow instead of the vehicle's own.")
-    private Path practiceFile;
-
-    @Option(names = {"-f", "--format"}, paramLabel = "FORM", defaultValue = "text", converter = FormatWord.class,
-            description = "text or json. Default: ${DEFAULT-VALUE}.")
-    private Format format;
-
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "File to write instead of standard output.")
-    private Path output;
+    @Mixin
+    private ReportOptions report;
 
     @Option(names = {"-e", "--explain"}, paramLabel = "CABLE", arity = "0..1", fallbackValue = "",
             description = "Show how the figures of the cables, or of one, came about.")
@@ -88,32 +68,20 @@ public final class SizeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (output != null) {
-            new OutputFile(output).checkPlace();
-        }
+        report.checkPlace();
         if (apply && Files.exists(file) && !Files.isWritable(file)) {
             throw new BadInputException("cannot write " + file + ": it is not writable");
         }
-        List<ReadFault> faults = new ArrayList<>();
-        List<SizedVehicle> sized = new VehicleSizing(console, interrupt, objective, all)
-                .size(file, arrangements, practiceFile, faults);
-        faults.stream().map(FaultLine::of).forEach(console.err()::println);
-        if (!faults.isEmpty()) {
+        List<SizedVehicle> sized = new VehicleRun(console, interrupt).each(file, arrangements, report.practiceFile(),
+                new VehicleSizing(file.toString(), objective, all)::size);
+        if (sized.isEmpty()) {
             return ExitCode.BAD_INPUT.code();
         }
         String element = explained(sized);
         if (apply) {
             applyAll(sized);
         }
-        if (output == null) {
-            write(console.out(), new Style(console.outStyled()), sized, element);
-        } else {
-            new OutputFile(output).write(out -> {
-                PrintWriter printer = new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-                write(printer, new Style(false), sized, element);
-                printer.flush();
-            });
-        }
+        report.write(console, (out, style) -> write(out, style, sized, element));
         boolean troubles = sized.stream().anyMatch(each -> !each.result().troubles().isEmpty());
         return (troubles ? ExitCode.FINDINGS : ExitCode.CLEAN).code();
     }
@@ -160,14 +128,9 @@ public final class SizeCommand implements Callable<Integer> {
         return choices;
     }
 
-    private void write(PrintWriter out, Style style, List<SizedVehicle> sized, String element) {
-        if (format == Format.JSON) {
-            try {
-                new SizeJson(out).write(sized, apply, element);
-                out.println();
-            } catch (IOException problem) {
-                throw new UncheckedIOException(problem);
-            }
+    private void write(PrintWriter out, Style style, List<SizedVehicle> sized, String element) throws IOException {
+        if (report.json()) {
+            new SizeJson(out).write(sized, apply, element);
             return;
         }
         SizeText text = new SizeText(out, style);

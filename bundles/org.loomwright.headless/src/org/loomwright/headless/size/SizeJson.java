@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.size;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
@@ -12,33 +10,31 @@ import org.loomwright.engine.result.StudyResult.ElementFigures;
 import org.loomwright.engine.sizing.Constraint;
 import org.loomwright.engine.sizing.SizingResult;
 import org.loomwright.headless.check.Caution;
-import org.loomwright.headless.earth.JsonFigures;
+import org.loomwright.headless.report.JsonDocument;
+import org.loomwright.headless.report.JsonFigures;
 
 /** Writes a sizing as JSON; its form is told by {@code schema/size.schema.json} of this bundle. */
 final class SizeJson {
+    private final Writer out;
     private final JsonGenerator json;
+    private final JsonFigures figures;
 
     /** Opens a document on {@code out}, which is not closed. */
     SizeJson(Writer out) throws IOException {
-        json = new JsonFactory().createGenerator(out);
-        json.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
-        json.setPrettyPrinter(new DefaultPrettyPrinter());
+        this.out = out;
+        json = JsonDocument.open(out, "size", Caution.TEXT);
+        figures = new JsonFigures(json);
     }
 
     /** Writes the whole document; {@code explain} is the id of a cable, empty for all, null for none. */
     void write(List<SizedVehicle> sized, boolean applied, String explain) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("format", "loomwright-size");
-        json.writeStringField("formatVersion", "1.0");
-        json.writeStringField("caution", Caution.TEXT);
         json.writeBooleanField("applied", applied);
         json.writeArrayFieldStart("vehicles");
         for (SizedVehicle each : sized) {
             vehicle(each, explain);
         }
         json.writeEndArray();
-        json.writeEndObject();
-        json.flush();
+        JsonDocument.close(json, out);
     }
 
     private void vehicle(SizedVehicle sized, String explain) throws IOException {
@@ -52,9 +48,9 @@ final class SizeJson {
         json.writeStringField("practice", sized.plan().practice().name());
         json.writeStringField("objective", result.objective().word());
         json.writeStringField("unit", result.objective().unit());
-        number("cost", result.cost());
-        number("bound", result.bound());
-        number("gap", result.gap());
+        figures.number("cost", result.cost());
+        figures.number("bound", result.bound());
+        figures.number("gap", result.gap());
         json.writeNumberField("rounds", result.rounds());
         totals("before", result.before());
         totals("after", result.after());
@@ -70,11 +66,11 @@ final class SizeJson {
         for (SizingResult.SizedProtector each : result.protectors()) {
             json.writeStartObject();
             json.writeStringField("way", each.way());
-            optional("beforePart", each.beforePart());
-            number("beforeA", each.beforeA());
-            optional("afterPart", each.afterPart());
-            number("afterA", each.afterA());
-            number("currentA", each.currentA());
+            figures.optional("beforePart", each.beforePart());
+            figures.number("beforeA", each.beforeA());
+            figures.optional("afterPart", each.afterPart());
+            figures.number("afterA", each.afterA());
+            figures.number("currentA", each.currentA());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -82,17 +78,17 @@ final class SizeJson {
         for (SizingResult.LimitCost each : result.sensitivity()) {
             json.writeStartObject();
             json.writeStringField("element", each.element());
-            number("limit", each.limit().value());
+            figures.number("limit", each.limit().value());
             json.writeStringField("unit", each.limit().unit());
-            number("wholeKg", each.wholeKg());
-            number("pointKg", each.pointKg());
-            number("pointMoney", each.pointMoney());
+            figures.number("wholeKg", each.wholeKg());
+            figures.number("pointKg", each.pointKg());
+            figures.number("pointMoney", each.pointMoney());
             json.writeEndObject();
         }
         json.writeEndArray();
-        new JsonFigures(json).findings(result.troubles(), Severity.NOTE);
+        figures.findings(result.troubles(), Severity.NOTE);
         if (explain != null) {
-            new JsonFigures(json).explained(result.cables().stream()
+            figures.explained(result.cables().stream()
                     .filter(cable -> explain.isEmpty() || cable.id().equals(explain))
                     .map(cable -> new ElementFigures(cable.id(), null, cable.derivations())).toList());
         }
@@ -102,49 +98,35 @@ final class SizeJson {
     private void cable(SizingResult.SizedCable cable) throws IOException {
         json.writeStartObject();
         json.writeStringField("cable", cable.id());
-        optional("part", cable.part());
-        number("lengthMm", cable.lengthMm());
-        number("currentA", cable.currentA());
-        optional("case", cable.currentCase());
-        number("beforeMm2", cable.beforeMm2());
-        number("afterMm2", cable.afterMm2());
-        number("dropV", cable.dropV());
-        number("hotC", cable.hotC());
+        figures.optional("part", cable.part());
+        figures.number("lengthMm", cable.lengthMm());
+        figures.number("currentA", cable.currentA());
+        figures.optional("case", cable.currentCase());
+        figures.number("beforeMm2", cable.beforeMm2());
+        figures.number("afterMm2", cable.afterMm2());
+        figures.number("dropV", cable.dropV());
+        figures.number("hotC", cable.hotC());
         Constraint limiting = cable.limiting();
         if (limiting != null) {
             json.writeObjectFieldStart("limiting");
             json.writeStringField("rule", limiting.rule());
-            optional("element", limiting.element());
-            optional("case", limiting.caseName());
+            figures.optional("element", limiting.element());
+            figures.optional("case", limiting.caseName());
             if (limiting.limit() != null) {
-                number("limit", limiting.limit().value());
+                figures.number("limit", limiting.limit().value());
                 json.writeStringField("unit", limiting.limit().unit());
             }
             json.writeEndObject();
         }
-        optional("why", cable.why());
+        figures.optional("why", cable.why());
         json.writeEndObject();
     }
 
     private void totals(String field, SizingResult.Totals totals) throws IOException {
         json.writeObjectFieldStart(field);
-        number("copperKg", totals.copperKg());
-        number("money", totals.money());
+        figures.number("copperKg", totals.copperKg());
+        figures.number("money", totals.money());
         json.writeNumberField("sections", totals.sections());
         json.writeEndObject();
-    }
-
-    private void number(String field, double value) throws IOException {
-        if (Double.isFinite(value)) {
-            json.writeNumberField(field, value);
-        } else {
-            json.writeNullField(field);
-        }
-    }
-
-    private void optional(String field, String value) throws IOException {
-        if (value != null) {
-            json.writeStringField(field, value);
-        }
     }
 }

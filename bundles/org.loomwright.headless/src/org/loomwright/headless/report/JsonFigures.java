@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.loomwright.headless.earth;
+package org.loomwright.headless.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -12,10 +12,11 @@ import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 import org.loomwright.engine.result.StudyResult.ElementFigures;
 
-/** Writes findings and derivations as JSON, in the form that the check gives them. */
+/** Writes what all reports share as JSON in one form: figures that may be unknown, findings, derivations. */
 public final class JsonFigures {
     private final JsonGenerator json;
 
+    /** Writes into a document that is open. */
     public JsonFigures(JsonGenerator json) {
         this.json = json;
     }
@@ -58,15 +59,7 @@ public final class JsonFigures {
             json.writeString(why);
         }
         json.writeEndArray();
-        json.writeArrayFieldStart("causes");
-        for (Cause cause : finding.causes()) {
-            json.writeStartObject();
-            json.writeStringField("element", cause.element());
-            json.writeStringField("what", cause.what());
-            quantity("share", cause.share());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
+        causes("causes", finding.causes());
         json.writeArrayFieldStart("mends");
         for (Mend mend : finding.mends()) {
             mend(mend);
@@ -75,6 +68,19 @@ public final class JsonFigures {
         derivations(finding.derivations());
         optional("accepted", finding.accepted());
         json.writeEndObject();
+    }
+
+    /** Causes with their shares. */
+    public void causes(String field, List<Cause> causes) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (Cause cause : causes) {
+            json.writeStartObject();
+            json.writeStringField("element", cause.element());
+            json.writeStringField("what", cause.what());
+            quantity("share", cause.share());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void mend(Mend mend) throws IOException {
@@ -150,6 +156,7 @@ public final class JsonFigures {
         }
     }
 
+    /** A text, left out when it is null. */
     public void optional(String field, String text) throws IOException {
         if (text != null) {
             json.writeStringField(field, text);
