@@ -21,6 +21,7 @@ import org.loomwright.model.parts.PartsPackage;
 import org.loomwright.model.vehicle.Cable;
 import org.loomwright.model.vehicle.Core;
 import org.loomwright.model.vehicle.Duct;
+import org.loomwright.model.vehicle.Terminal;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.vehicle.VehiclePackage;
 
@@ -54,13 +55,13 @@ public final class Deletion {
     private final Deque<EObject> open = new ArrayDeque<>();
     private final FragmentTexts texts;
 
-    private Deletion(EObject element) {
-        texts = FragmentTexts.of(element);
+    private Deletion(Collection<? extends EObject> elements) {
+        EObject first = elements.iterator().next();
+        texts = FragmentTexts.of(first);
         texts.mentions().forEach(mention ->
                 mentionedBy.computeIfAbsent(mention.target(), t -> new ArrayList<>()).add(mention.holder()));
-        EObject root = EcoreUtil.getRootContainer(element);
-        collectUses(root);
-        doom(element);
+        collectUses(EcoreUtil.getRootContainer(first));
+        elements.forEach(this::doom);
         while (!open.isEmpty()) {
             follow(open.pop());
         }
@@ -72,15 +73,37 @@ public final class Deletion {
      * @throws IllegalArgumentException when it is the root of a file, or used by another open file
      */
     public static Deletion of(EObject element) {
-        if (element.eContainer() == null) {
-            throw new IllegalArgumentException("the " + ElementPath.of(element) + " is the whole file and cannot be deleted");
+        return of(List.of(element));
+    }
+
+    /**
+     * Plans the deletion of several elements of one file together; nothing is changed yet.
+     *
+     * @throws IllegalArgumentException when there is none, one is the root of a file, is named by its device's part, or is used by
+     *                                  another open file
+     */
+    public static Deletion of(Collection<? extends EObject> elements) {
+        if (elements.isEmpty()) {
+            throw new IllegalArgumentException("nothing to delete");
         }
-        Deletion deletion = new Deletion(element);
-        deletion.refuseUseByOtherFiles(element);
+        EObject root = EcoreUtil.getRootContainer(elements.iterator().next());
+        for (EObject element : elements) {
+            if (element.eContainer() == null) {
+                throw new IllegalArgumentException("the " + ElementPath.of(element) + " is the whole file and cannot be deleted");
+            }
+            if (element instanceof Terminal) {
+                throw new IllegalArgumentException("the " + ElementPath.of(element) + " belongs to the device's part");
+            }
+            if (EcoreUtil.getRootContainer(element) != root) {
+                throw new IllegalArgumentException("the " + ElementPath.of(element) + " is in another file");
+            }
+        }
+        Deletion deletion = new Deletion(elements);
+        elements.forEach(deletion::refuseUseByOtherFiles);
         return deletion;
     }
 
-    /** All elements that go, the one asked for first; what they contain goes with them and is not listed. */
+    /** All elements that go, those asked for first; what they contain goes with them and is not listed. */
     public List<EObject> removed() {
         return roots.stream().filter(element -> !within(element.eContainer())).toList();
     }

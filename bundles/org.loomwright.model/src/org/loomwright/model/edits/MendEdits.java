@@ -4,7 +4,10 @@ package org.loomwright.model.edits;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Bond;
+import org.loomwright.model.vehicle.Cable;
 import org.loomwright.model.vehicle.ChosenBy;
 import org.loomwright.model.vehicle.Device;
 import org.loomwright.model.vehicle.EarthPoint;
@@ -20,11 +23,31 @@ public final class MendEdits {
     private MendEdits() {
     }
 
-    /** Gives a cable another section, mm2; the choice counts as a person's. */
+    /** Gives a cable another section, mm2; the choice counts as a person's. Ends that are named follow the section. */
     public static void useSection(Vehicle vehicle, String cable, double sectionMm2) {
         BigDecimal plain = BigDecimal.valueOf(sectionMm2).stripTrailingZeros();
-        WiringEdits.setSection(new WiringIds(vehicle).cable(cable), plain.scale() < 0 ? plain.setScale(0) : plain,
-                ChosenBy.PERSON);
+        Cable of = new WiringIds(vehicle).cable(cable);
+        WiringEdits.setSection(of, plain.scale() < 0 ? plain.setScale(0) : plain, ChosenBy.PERSON);
+        new SectionEnds(vehicle).follow(of);
+    }
+
+    /**
+     * Lays a cable of the same kind beside a cable, between the same terminals and along the same way; both share their current.
+     *
+     * @throws IllegalArgumentException when there is no such cable, or it belongs to the base vehicle
+     */
+    public static Cable addParallel(Vehicle vehicle, String cable) {
+        Cable first = new WiringIds(vehicle).cable(cable);
+        if (Boolean.TRUE.equals(first.getExisting())) {
+            throw new IllegalArgumentException(cable + " belongs to the base vehicle");
+        }
+        first.getCores().stream().filter(core -> core.getParallelGroup() == null && !Boolean.TRUE.equals(core.getSpare()))
+                .forEach(core -> core.setParallelGroup(first.getName()));
+        Cable second = EcoreUtil.copy(first);
+        second.setName(NewNames.unshadowed(first.eContainer(), "W"));
+        List<Cable> all = first.eContainer() instanceof Arrangement arrangement ? arrangement.getCables() : vehicle.getCables();
+        all.add(all.indexOf(first) + 1, second);
+        return second;
     }
 
     /** Fits another protector in a way; the choice counts as a person's. */

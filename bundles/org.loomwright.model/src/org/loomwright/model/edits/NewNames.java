@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.model.edits;
 
+import java.util.HashSet;
+import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 import org.loomwright.model.files.ElementPath;
 import org.loomwright.model.parts.Named;
 import org.loomwright.model.parts.TerminalSpec;
 import org.loomwright.model.parts.WaySpec;
 import org.loomwright.model.rules.Names;
+import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Device;
 import org.loomwright.model.vehicle.Terminal;
+import org.loomwright.model.vehicle.Vehicle;
 
 /** Names for new and renamed elements. */
 public final class NewNames {
@@ -22,17 +26,44 @@ public final class NewNames {
      * @param prefix    class letters, for example W or XE
      */
     public static String free(EObject container, String prefix) {
-        java.util.Set<String> taken = new java.util.HashSet<>();
-        for (EObject child : container.eContents()) {
-            if (child instanceof Named named && named.getName() != null) {
-                taken.add(named.getName());
-            }
+        return free(taken(container), prefix);
+    }
+
+    /**
+     * The first name with a prefix that is free and neither hides nor is hidden by a name of what all arrangements share: for an
+     * arrangement, names of the vehicle are taken too, for the vehicle those of all arrangements.
+     */
+    public static String unshadowed(EObject container, String prefix) {
+        return free(visible(container), prefix);
+    }
+
+    /** Names that a new element of a container should not have; see {@link #unshadowed}. */
+    static Set<String> visible(EObject container) {
+        Set<String> taken = taken(container);
+        if (container instanceof Arrangement && container.eContainer() instanceof Vehicle vehicle) {
+            taken.addAll(taken(vehicle));
+        } else if (container instanceof Vehicle vehicle) {
+            vehicle.getArrangements().forEach(arrangement -> taken.addAll(taken(arrangement)));
         }
+        return taken;
+    }
+
+    static String free(Set<String> taken, String prefix) {
         int number = 1;
         while (taken.contains(prefix + number)) {
             number++;
         }
         return prefix + number;
+    }
+
+    private static Set<String> taken(EObject container) {
+        Set<String> taken = new HashSet<>();
+        for (EObject child : container.eContents()) {
+            if (child instanceof Named named && named.getName() != null) {
+                taken.add(named.getName());
+            }
+        }
+        return taken;
     }
 
     /**

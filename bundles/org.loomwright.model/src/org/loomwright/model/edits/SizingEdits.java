@@ -16,8 +16,8 @@ import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.vehicle.Way;
 
 /**
- * Writes what sizing chose into a vehicle: sections, and protectors in their ways, both marked as chosen by sizing. Nothing else
- * changes; where the choice stands already, nothing changes at all.
+ * Writes what sizing chose into a vehicle: sections, and protectors in their ways, both marked as chosen by sizing. Ends that are
+ * named follow the section. Nothing else changes; where the choice stands already, nothing changes at all.
  */
 public final class SizingEdits {
     private SizingEdits() {
@@ -66,9 +66,10 @@ public final class SizingEdits {
                 protectors.put(choice, parts.protector(fitted.protector()));
             }
         }
+        SectionEnds ends = new SectionEnds(vehicle);
         int changed = 0;
         for (Map.Entry<Choice, Object> each : targets.entrySet()) {
-            boolean done = each.getKey() instanceof Section section ? section((Cable) each.getValue(), section.sectionMm2())
+            boolean done = each.getKey() instanceof Section section ? section((Cable) each.getValue(), section.sectionMm2(), ends)
                     : fit((Device) each.getValue(), ((Fitted) each.getKey()).way(), protectors.get(each.getKey()));
             changed += done ? 1 : 0;
         }
@@ -81,13 +82,13 @@ public final class SizingEdits {
         }
     }
 
-    private static boolean section(Cable cable, double sectionMm2) {
+    private static boolean section(Cable cable, double sectionMm2, SectionEnds ends) {
         BigDecimal section = asWritten(cable.getPart(), sectionMm2);
         boolean coresFollow = cable.getCores().stream().allMatch(core -> core.getSectionMm2() == null
                 || core.getSectionMm2().compareTo(section) == 0);
         if (same(cable.getSectionMm2(), section) && cable.isSetSectionBy() && cable.getSectionBy() == ChosenBy.SIZING
                 && coresFollow) {
-            return false;
+            return ends.follow(cable);
         }
         if (!same(cable.getSectionMm2(), section)) {
             cable.setSectionMm2(section);
@@ -98,6 +99,7 @@ public final class SizingEdits {
                 core.setSectionMm2(section);
             }
         }
+        ends.follow(cable);
         return true;
     }
 

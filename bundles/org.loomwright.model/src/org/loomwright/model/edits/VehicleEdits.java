@@ -75,7 +75,7 @@ public final class VehicleEdits {
     }
 
     /**
-     * Puts a device in a place, in all arrangements; it no longer sits on a run. Placements of single arrangements that
+     * Puts a device in a place, in all arrangements; it no longer sits on a run or in another device. Placements of single arrangements that
      * say otherwise stay.
      */
     public static void place(Device device, Place place) {
@@ -87,6 +87,9 @@ public final class VehicleEdits {
         }
         if (device.getAtMm() != null) {
             device.setAtMm(null);
+        }
+        if (device.getMountedIn() != null) {
+            device.setMountedIn(null);
         }
     }
 
@@ -125,16 +128,24 @@ public final class VehicleEdits {
      * @param atMm distance from the run's first place, mm, not below 0 nor beyond the run's stated length
      */
     public static void placeOnRun(Device device, Run run, BigDecimal atMm) {
-        Scopes.require(run, "run");
         Scopes.requireVisible(device, run);
+        requireOnRun(run, atMm);
+        device.setPlace(null);
+        if (device.getMountedIn() != null) {
+            device.setMountedIn(null);
+        }
+        device.setRun(run);
+        device.setAtMm(atMm);
+    }
+
+    /** Refuses a distance that does not lie on a run. */
+    static void requireOnRun(Run run, BigDecimal atMm) {
+        Scopes.require(run, "run");
         Scopes.require(atMm, "distance");
         if (atMm.signum() < 0 || run.getLengthMm() != null && atMm.compareTo(run.getLengthMm()) > 0) {
             throw new IllegalArgumentException(atMm.toPlainString() + " mm is not on the run " + run.getName()
                     + (run.getLengthMm() == null ? "" : ", which is " + run.getLengthMm().toPlainString() + " mm long"));
         }
-        device.setPlace(null);
-        device.setRun(run);
-        device.setAtMm(atMm);
     }
 
     /**

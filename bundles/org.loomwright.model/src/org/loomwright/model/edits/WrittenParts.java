@@ -9,6 +9,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import org.eclipse.emf.ecore.EObject;
+import org.loomwright.model.parts.CablePart;
+import org.loomwright.model.parts.DevicePart;
+import org.loomwright.model.parts.EndPart;
+import org.loomwright.model.parts.Part;
 import org.loomwright.model.parts.PartsLibrary;
 import org.loomwright.model.parts.ProtectorPart;
 import org.loomwright.model.parts.StrapPart;
@@ -32,16 +37,58 @@ final class WrittenParts {
 
     /** The protector of a name, also written {@code library/part}. */
     ProtectorPart protector(String written) {
+        return written(written, PartsLibrary::getProtectors, "fuse or breaker");
+    }
+
+    /** The device's part of a name, also written {@code library/part}. */
+    DevicePart device(String written) {
+        return written(written, PartsLibrary::getDevices, "device");
+    }
+
+    /** Cables on offer, in the order of the libraries. */
+    List<CablePart> cables() {
+        return all(PartsLibrary::getCables);
+    }
+
+    /** True for a part of these libraries. */
+    boolean has(Part part) {
+        return part.eContainer() instanceof PartsLibrary library && libraries.contains(library);
+    }
+
+    /** The part of the same name, or better of the same library and name; null when there is none. */
+    @SuppressWarnings("unchecked")
+    <T extends Part> T same(T part) {
+        T found = null;
+        String library = part.eContainer() instanceof PartsLibrary own ? own.getName() : null;
+        for (PartsLibrary each : libraries) {
+            for (EObject other : each.eContents()) {
+                if (other.eClass() == part.eClass() && Objects.equals(((Part) other).getName(), part.getName())) {
+                    if (Objects.equals(each.getName(), library)) {
+                        return (T) other;
+                    }
+                    found = found == null ? (T) other : found;
+                }
+            }
+        }
+        return found;
+    }
+
+    private <T extends Part> T written(String written, Function<PartsLibrary, List<T>> kind, String word) {
         int slash = written.indexOf('/');
         for (PartsLibrary library : libraries) {
-            for (ProtectorPart part : library.getProtectors()) {
+            for (T part : kind.apply(library)) {
                 boolean here = slash < 0 || Objects.equals(library.getName(), written.substring(0, slash));
                 if (here && written.substring(slash + 1).equals(part.getName())) {
                     return part;
                 }
             }
         }
-        throw new IllegalArgumentException("the vehicle's libraries have no fuse or breaker " + written);
+        throw new IllegalArgumentException("the vehicle's libraries have no " + word + " " + written);
+    }
+
+    /** Ends on offer, in the order of the libraries. */
+    List<EndPart> ends() {
+        return all(PartsLibrary::getEnds);
     }
 
     /** The thinnest strap of a section or more. */

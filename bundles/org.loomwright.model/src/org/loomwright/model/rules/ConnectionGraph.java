@@ -40,7 +40,7 @@ import org.loomwright.model.vehicle.Way;
  * name; terminals of one bar are one node), earth points and bodies. Diodes are passed from a to b only. Loads, coils and
  * sources are not passed.
  */
-final class ConnectionGraph {
+public final class ConnectionGraph {
     private record Pin(Device device, String terminal) {
     }
 
@@ -50,7 +50,12 @@ final class ConnectionGraph {
 
     private final Map<Object, List<Edge>> edges = new HashMap<>();
 
-    ConnectionGraph(Vehicle vehicle, Arrangement arrangement) {
+    /**
+     * The graph of a vehicle.
+     *
+     * @param arrangement null for what all arrangements share
+     */
+    public ConnectionGraph(Vehicle vehicle, Arrangement arrangement) {
         vehicle.getDevices().forEach(this::device);
         vehicle.getCables().forEach(this::cable);
         if (arrangement != null) {
@@ -69,7 +74,7 @@ final class ConnectionGraph {
     }
 
     /** The node of a device's terminal. */
-    Object node(Device device, TerminalSpec terminal) {
+    public Object node(Device device, TerminalSpec terminal) {
         return new Pin(device, terminal.getBar() == null ? terminal.getName() : "bar " + terminal.getBar());
     }
 
@@ -89,6 +94,25 @@ final class ConnectionGraph {
             }
         }
         return seen;
+    }
+
+    /**
+     * What each node is nearest to: reached over the fewest connections; of equally near starts the first counts.
+     *
+     * @param starts nodes with what they stand for, in order
+     */
+    public <T> Map<Object, T> nearest(Map<Object, T> starts) {
+        Map<Object, T> found = new HashMap<>(starts);
+        Deque<Object> open = new ArrayDeque<>(starts.keySet());
+        while (!open.isEmpty()) {
+            Object at = open.remove();
+            for (Edge edge : edges.getOrDefault(at, List.of())) {
+                if (found.putIfAbsent(edge.to(), found.get(at)) == null) {
+                    open.add(edge.to());
+                }
+            }
+        }
+        return found;
     }
 
     private void device(Device device) {
