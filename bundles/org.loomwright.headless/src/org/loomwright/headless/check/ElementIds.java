@@ -11,7 +11,7 @@ import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.result.Designations;
 
 /** Finds the element a person means: by its id, by its name without the arrangement, or as shown with minus and colon. */
-final class ElementIds {
+public final class ElementIds {
     private static final int HINTS = 5;
     private static final int NEAR = 2;
     private final Set<String> ids = new LinkedHashSet<>();
@@ -28,12 +28,13 @@ final class ElementIds {
         plan.terminals().forEach(terminal -> ids.add(terminal.id()));
     }
 
-    static ElementIds of(Plan plan) {
+    /** The elements of a plan. */
+    public static ElementIds of(Plan plan) {
         return new ElementIds(plan);
     }
 
     /** The id meant, or null. */
-    String find(String written) {
+    public String find(String written) {
         if (ids.contains(written)) {
             return written;
         }

@@ -14,24 +14,32 @@ import org.loomwright.export.table.Column;
 import org.loomwright.export.table.Table;
 
 /** The tables of a comparison: a column for each arrangement, then what each has more than the first. */
-final class CompareTables {
+public final class CompareTables {
     private final ArrangementComparison comparison;
-    private final List<StudiedArrangement> studied;
+    private final List<String> names;
 
-    CompareTables(ArrangementComparison comparison, List<StudiedArrangement> studied) {
+    /**
+     * The tables of a comparison.
+     *
+     * @param names a name for each arrangement
+     */
+    public CompareTables(ArrangementComparison comparison, List<String> names) {
         this.comparison = comparison;
-        this.studied = studied;
+        this.names = List.copyOf(names);
     }
 
-    Table figures() {
+    /** All figures. */
+    public Table figures() {
         return table("Figures", comparison.figures(), true);
     }
 
-    Table copper() {
+    /** Where the copper is. */
+    public Table copper() {
         return table("Copper, where it is", comparison.copperByDuty(), true);
     }
 
-    Table sections() {
+    /** Conductor by section. */
+    public Table sections() {
         return table("Conductor by section", comparison.metresBySection(), false);
     }
 
@@ -43,11 +51,11 @@ final class CompareTables {
             for (double value : figure.values()) {
                 row.add(value == 0 && !judged ? null : rounded(value, figure.unit()));
             }
-            for (int i = 1; i < studied.size(); i++) {
+            for (int i = 1; i < names.size(); i++) {
                 row.add(signed(rounded(figure.difference(i), figure.unit())));
             }
-            if (judged && studied.size() > 1) {
-                row.add(figure.best() < 0 ? "" : studied.get(figure.best()).name());
+            if (judged && names.size() > 1) {
+                row.add(figure.best() < 0 ? "" : names.get(figure.best()));
             }
             rows.add(row);
         }
@@ -56,24 +64,24 @@ final class CompareTables {
 
     private List<Column> columns(String key, String title, boolean judged) {
         List<Column> columns = new ArrayList<>(List.of(Column.text(key, title), Column.text("unit", "unit")));
-        for (int i = 0; i < studied.size(); i++) {
-            columns.add(Column.number("value" + i, studied.get(i).name(), ""));
+        for (int i = 0; i < names.size(); i++) {
+            columns.add(Column.number("value" + i, names.get(i), ""));
         }
-        for (int i = 1; i < studied.size(); i++) {
-            columns.add(Column.number("difference" + i, studied.size() == 2 ? "difference" : studied.get(i).name() + " has more",
+        for (int i = 1; i < names.size(); i++) {
+            columns.add(Column.number("difference" + i, names.size() == 2 ? "difference" : names.get(i) + " has more",
                     ""));
         }
-        if (judged && studied.size() > 1) {
+        if (judged && names.size() > 1) {
             columns.add(Column.text("better", "better"));
         }
         return columns;
     }
 
     /** Loads by what the arrangements give them, the one with the least share of its nominal voltage first. */
-    Table voltages() {
+    public Table voltages() {
         List<Column> columns = new ArrayList<>(List.of(Column.text("load", "load"), Column.text("label", "")));
-        for (int i = 0; i < studied.size(); i++) {
-            columns.add(Column.number("volts" + i, studied.get(i).name(), "V"));
+        for (int i = 0; i < names.size(); i++) {
+            columns.add(Column.number("volts" + i, names.get(i), "V"));
         }
         columns.add(Column.number("leastV", "works from", "V"));
         columns.add(Column.text("case", "case"));
@@ -81,7 +89,7 @@ final class CompareTables {
         loads.sort(Comparator.comparingDouble(CompareTables::leastShare));
         List<List<Object>> rows = new ArrayList<>();
         for (List<LoadVoltage> load : loads) {
-            List<Object> row = new ArrayList<>(List.of(new Designations(studied.get(0).figures().arrangement())
+            List<Object> row = new ArrayList<>(List.of(new Designations(comparison.arrangements().get(0).arrangement())
                     .shown(load.get(0).load()), load.get(0).label()));
             load.forEach(each -> row.add(rounded(each.volts(), "V")));
             row.add(rounded(load.get(0).leastV(), "V"));

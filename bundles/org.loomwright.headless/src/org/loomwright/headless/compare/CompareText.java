@@ -42,7 +42,7 @@ final class CompareText {
             out.println();
             sentences.about(i).forEach(sentence -> WrappedText.write(out, "  ", "", sentence));
         }
-        CompareTables tables = new CompareTables(comparison, studied);
+        CompareTables tables = new CompareTables(comparison, names);
         table(tables.copper(), "kg; feeders are shared by several loads, a branch serves one");
         table(tables.sections(), "m of conductor; a cable with two cores counts twice");
         table(tables.figures(), "existing wiring and what all arrangements share left out");

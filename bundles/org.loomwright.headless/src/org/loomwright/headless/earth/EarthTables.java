@@ -20,13 +20,14 @@ import org.loomwright.export.table.Column;
 import org.loomwright.export.table.Table;
 
 /** The tables of the earth report for people. */
-final class EarthTables {
+public final class EarthTables {
     private final EarthTable earth;
     private final Plan plan;
     private final Designations shown;
     private final ElementNames names;
 
-    EarthTables(EarthTable earth) {
+    /** The tables of a study. */
+    public EarthTables(EarthTable earth) {
         this.earth = earth;
         plan = earth.plan();
         shown = new Designations(plan.arrangement());
@@ -34,14 +35,14 @@ final class EarthTables {
     }
 
     /** Potential of each body in each case, V. */
-    Table bodies() {
+    public Table bodies() {
         List<Column> columns = new ArrayList<>(List.of(Column.text("case", "case")));
         plan.bodies().forEach(body -> columns.add(Column.number(body.id(), body.id(), "V")));
         return byCase("Bodies", columns, at -> at.bodyV().stream().map(volt -> fixed(volt, 3)).toList());
     }
 
     /** Current of each strap and seam in each case, A. */
-    Table currents() {
+    public Table currents() {
         List<Column> columns = new ArrayList<>(List.of(Column.text("case", "case")));
         plan.bonds().forEach(bond -> columns.add(Column.number(bond.id(), shown.shown(bond.id()), "A")));
         plan.bodyLinks().forEach(link -> columns.add(Column.number(link.id(), shown.shown(link.id()), "A")));
@@ -69,7 +70,7 @@ final class EarthTables {
     }
 
     /** Each strap in the case that is nearest to its limits. */
-    Table straps() {
+    public Table straps() {
         List<List<Object>> rows = new ArrayList<>();
         for (StrapRow row : earth.straps()) {
             Plan.Bond bond = plan.bonds().get(row.bond());
@@ -91,7 +92,7 @@ final class EarthTables {
     }
 
     /** Each earth point and case contact in the case in which it carries most. */
-    Table contacts() {
+    public Table contacts() {
         List<List<Object>> rows = new ArrayList<>();
         for (int t = 0; t < plan.terminals().size(); t++) {
             ContactFlow most = null;
@@ -118,7 +119,7 @@ final class EarthTables {
     }
 
     /** The return of each load. */
-    Table returns() {
+    public Table returns() {
         List<List<Object>> rows = new ArrayList<>();
         for (ReturnRow row : earth.returns()) {
             boolean other = row.other() != null;

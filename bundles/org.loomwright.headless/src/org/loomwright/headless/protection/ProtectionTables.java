@@ -22,24 +22,25 @@ import org.loomwright.export.table.Column;
 import org.loomwright.export.table.Table;
 
 /** The protection study as tables for people. */
-final class ProtectionTables {
+public final class ProtectionTables {
     private final ProtectionTable table;
     private final Plan plan;
     private final ElementNames names;
 
-    ProtectionTables(ProtectionTable table, ElementNames names) {
+    /** The tables of a study. */
+    public ProtectionTables(ProtectionTable table, ElementNames names) {
         this.table = table;
         plan = table.plan();
         this.names = names;
     }
 
     /** Conductors that a source feeds. */
-    Table supplies() {
+    public Table supplies() {
         return conductors("Conductors", row -> !row.feeds().isEmpty());
     }
 
     /** Conductors that carry faults back. */
-    Table returns() {
+    public Table returns() {
         return conductors("Returns", row -> !row.duties().isEmpty());
     }
 
@@ -99,7 +100,7 @@ final class ProtectionTables {
     }
 
     /** Protective devices. */
-    Table devices() {
+    public Table devices() {
         List<List<Object>> rows = new ArrayList<>();
         for (DeviceProtection row : table.devices()) {
             Plan.Protector device = (Plan.Protector) plan.elements().get(row.protector());

@@ -15,18 +15,20 @@ import org.loomwright.export.table.Column;
 import org.loomwright.export.table.Table;
 
 /** The tables of a sizing: cables, protectors, what limits cost. */
-final class SizeTables {
+public final class SizeTables {
     private final SizingResult result;
     private final Plan plan;
     private final Designations shown;
 
-    SizeTables(SizedVehicle sized) {
-        result = sized.result();
-        plan = sized.plan();
-        shown = sized.designations();
+    /** The tables of a sizing of a plan. */
+    public SizeTables(SizingResult result, Plan plan) {
+        this.result = result;
+        this.plan = plan;
+        shown = new Designations(plan.arrangement());
     }
 
-    Table cables() {
+    /** Cables whose section was open. */
+    public Table cables() {
         List<Column> columns = List.of(Column.text("cable", "cable"), Column.text("ends", "from - to"),
                 Column.number("lengthM", "length", "m"), Column.number("currentA", "load", "A"),
                 Column.text("case", "in case"), Column.number("beforeMm2", "before", "mm2"),
@@ -68,7 +70,8 @@ final class SizeTables {
         return "";
     }
 
-    Table protectors() {
+    /** Protectors whose rating was open. */
+    public Table protectors() {
         List<Column> columns = List.of(Column.text("way", "way"), Column.number("currentA", "load", "A"),
                 Column.number("beforeA", "before", "A"), Column.number("afterA", "after", "A"), Column.text("part", "part"));
         List<List<Object>> rows = new ArrayList<>();
@@ -84,7 +87,8 @@ final class SizeTables {
         return new Table("Fuses and breakers", columns, rows, null);
     }
 
-    Table limits() {
+    /** What the limits of single loads cost. */
+    public Table limits() {
         List<Column> columns = List.of(Column.text("load", "load"), Column.text("limit", "limit"),
                 Column.number("wholeKg", "without it", "kg"), Column.number("pointKg", "1 % more", "kg"),
                 Column.number("pointMoney", "1 % more, price", ""));

@@ -48,7 +48,7 @@ final class SizeText {
                 + result.protectors().stream().filter(SizingResult.SizedProtector::changed).count() + " of them with another part");
         totals(result);
         result.troubles().forEach(trouble -> trouble(trouble, sized));
-        SizeTables tables = new SizeTables(sized);
+        SizeTables tables = new SizeTables(result, sized.plan());
         table(tables.cables(), "largest current in any case; drop over all its cores");
         table(tables.protectors(), "largest current in any case");
         table(tables.limits(), "copper saved if a load's limit were loosened");
