@@ -20,6 +20,8 @@ import org.loomwright.diagram.scene.Veil;
  * below or above only the hidden edge is drawn, as the file does not say at which height they are.
  */
 final class GroundPainter {
+    /** How the name of the outline's group begins. */
+    static final String OUTLINE = "outline of the vehicle";
     private static final double SMALL_SHARE = 0.5;
     private static final double OVER_SHARE = 0.1;
     private static final double SOLID_BODY_SHARE = 0.12;
@@ -47,7 +49,7 @@ final class GroundPainter {
                 scene.area(null, HIDDEN, area);
             }
         }
-        scene.group(null, content.stated() ? "outline of the vehicle" : "outline of the vehicle, not stated in the file");
+        scene.group(null, content.stated() ? OUTLINE : OUTLINE + ", not stated in the file");
         scene.area(null, content.stated() ? Stroke.solid(Role.INK2, 2) : Stroke.dashed(Role.INK2, 1.5, 12.0, 3.0, 2.0, 3.0),
                 to.at(content.vehicle()));
         List<Outline> seen = new ArrayList<>();

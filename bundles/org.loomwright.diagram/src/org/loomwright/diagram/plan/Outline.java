@@ -5,15 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A closed outline in mm, as vehicle files write it: {@code 'x,y x,y ...'}. */
-record Outline(List<Spot> spots) {
+public record Outline(List<Spot> spots) {
     private static final int SAMPLES = 24;
 
-    Outline {
+    public Outline {
         spots = List.copyOf(spots);
     }
 
     /** Reads an outline; null when there is none, or when what is written there is no outline (the file's rules say so). */
-    static Outline read(String text) {
+    public static Outline read(String text) {
         if (text == null || text.isBlank()) {
             return null;
         }
@@ -53,7 +53,7 @@ record Outline(List<Spot> spots) {
     }
 
     /** Area, mm2. */
-    double area() {
+    public double area() {
         double twice = 0;
         for (int i = 0; i < spots.size(); i++) {
             Spot a = spots.get(i);
@@ -64,7 +64,7 @@ record Outline(List<Spot> spots) {
     }
 
     /** True when a spot lies inside. */
-    boolean holds(Spot spot) {
+    public boolean holds(Spot spot) {
         boolean inside = false;
         for (int i = 0, j = spots.size() - 1; i < spots.size(); j = i++) {
             Spot a = spots.get(i);

@@ -2,5 +2,5 @@
 package org.loomwright.diagram.plan;
 
 /** A point of the view, mm: along the vehicle from its rearmost point, and upwards on the sheet. */
-record Spot(double alongMm, double upMm) {
+public record Spot(double alongMm, double upMm) {
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * Finds what lies at a point of a scene, by a grid of squares, so that a look-up does not go through the whole scene. Groups
@@ -94,6 +95,11 @@ public final class HitIndex {
      * @return null for nothing
      */
     public Hit at(Point at, double toleranceScreenPx, Viewport viewport) {
+        return at(at, toleranceScreenPx, viewport, id -> true);
+    }
+
+    /** What lies at a point, of the elements that are wanted; see {@link #at(Point, double, Viewport)}. */
+    public Hit at(Point at, double toleranceScreenPx, Viewport viewport, Predicate<String> wanted) {
         double reach = toleranceScreenPx / viewport.scale();
         Bounds near = Bounds.around(at, reach);
         Group badge = null;
@@ -106,6 +112,9 @@ public final class HitIndex {
         double portPx = Double.POSITIVE_INFINITY;
         for (int g : candidates(near)) {
             Group group = scene.groups().get(g);
+            if (!wanted.test(group.element())) {
+                continue;
+            }
             double px = distance(group, at);
             switch (group.kind()) {
                 case BADGE -> badge = px == 0 ? group : badge;
@@ -168,6 +177,16 @@ public final class HitIndex {
     /** All elements that are drawn. */
     public Set<String> elements() {
         return Collections.unmodifiableSet(byElement.keySet());
+    }
+
+    /** The scene. */
+    public Scene scene() {
+        return scene;
+    }
+
+    /** Metrics of the typeface the scene is painted with. */
+    public TextMeasure measure() {
+        return type;
     }
 
     /** The groups of an element, in the order of painting. */

@@ -26,7 +26,7 @@ public record MoveTool(Point from, Set<String> elements, List<Group> ghosts) imp
     /** Takes up the movable part of the selection. */
     static MoveTool begin(Point from, ToolContext context) {
         Set<String> moved = new LinkedHashSet<>(context.selection());
-        moved.removeIf(context.movable().negate());
+        moved.removeIf(id -> !context.advice().movable(id));
         List<Group> ghosts = new ArrayList<>();
         moved.forEach(id -> ghosts.addAll(context.hits().groups(id)));
         return new MoveTool(from, moved, ghosts);

@@ -13,8 +13,8 @@ import org.loomwright.diagram.scene.Point;
  * @param ctrl   ctrl (command on macOS) is held
  */
 public record PointerEvent(What what, Point at, int button, boolean shift, boolean ctrl) {
-    /** Kinds. */
-    public enum What { PRESS, MOVE, RELEASE, LEAVE }
+    /** Kinds; a double click comes after the press and release of its second click. */
+    public enum What { PRESS, MOVE, RELEASE, LEAVE, DOUBLE }
 
     /** A press of the first button. */
     public static PointerEvent press(double x, double y) {

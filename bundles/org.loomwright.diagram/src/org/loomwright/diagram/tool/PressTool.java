@@ -18,7 +18,7 @@ public record PressTool(Point from, String alone) implements Tool {
         return switch (event.what()) {
             case RELEASE -> alone == null ? ToolResult.to(new SelectTool(), Feedback.NONE)
                     : ToolResult.selecting(new SelectTool(), Set.of(alone));
-            case MOVE -> from.distance(event.at()) < STILL_PX || context.selection().stream().noneMatch(context.movable())
+            case MOVE -> from.distance(event.at()) < STILL_PX || context.selection().stream().noneMatch(context.advice()::movable)
                     ? ToolResult.to(this, Feedback.NONE)
                     : MoveTool.begin(from, context).pointer(event, context);
             default -> ToolResult.to(this, Feedback.NONE);

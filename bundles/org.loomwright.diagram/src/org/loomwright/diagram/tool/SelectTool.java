@@ -49,12 +49,13 @@ public record SelectTool() implements Tool {
             case RIGHT -> nudge(context, step, 0);
             case UP -> nudge(context, 0, -step);
             case DOWN -> nudge(context, 0, step);
+            default -> ToolResult.to(this, Feedback.NONE);
         };
     }
 
     private ToolResult nudge(ToolContext context, double dx, double dy) {
         Set<String> moved = new LinkedHashSet<>(context.selection());
-        moved.removeIf(context.movable().negate());
+        moved.removeIf(id -> !context.advice().movable(id));
         return moved.isEmpty() ? ToolResult.to(this, Feedback.NONE)
                 : ToolResult.editing(this, new EditRequest.Move(moved, dx, dy));
     }

@@ -25,6 +25,22 @@ public final class DeviceEdits {
     }
 
     /**
+     * Where a new device of a part belongs: what distributes and switches to the arrangement looked at, for that is its way of
+     * wiring; loads and sources to the vehicle, since all arrangements have them.
+     *
+     * @param arrangement null for what all arrangements share
+     */
+    public static EObject holder(Vehicle vehicle, Arrangement arrangement, DevicePart part) {
+        if (arrangement == null || part == null || !part.isSetKind()) {
+            return vehicle;
+        }
+        return switch (part.getKind()) {
+            case BOX, BUSBAR, SPLICE, CONNECTOR, RELAY, SWITCH, ISOLATOR, CUT_OUT, SPLIT_CHARGE, SHUNT -> arrangement;
+            default -> vehicle;
+        };
+    }
+
+    /**
      * Adds a device at a place.
      *
      * @param holder the vehicle, or an arrangement for its own device

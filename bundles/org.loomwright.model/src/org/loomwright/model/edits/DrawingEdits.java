@@ -8,8 +8,10 @@ import org.eclipse.emf.ecore.EObject;
 import org.loomwright.model.files.ElementPath;
 import org.loomwright.model.files.Fragments;
 import org.loomwright.model.vehicle.Arrangement;
+import org.loomwright.model.vehicle.Device;
 import org.loomwright.model.vehicle.DiagramKind;
 import org.loomwright.model.vehicle.Place;
+import org.loomwright.model.vehicle.Run;
 import org.loomwright.model.vehicle.Sheet;
 import org.loomwright.model.vehicle.SheetItem;
 import org.loomwright.model.vehicle.Vehicle;
@@ -40,17 +42,43 @@ public final class DrawingEdits {
     }
 
     /**
-     * Sets the bends of an edge on the sheet of a line or earth diagram.
+     * Puts the drawn plate of a place's devices, or of one device, somewhere beside its spot on the plan seen from above. Where the
+     * devices are in the vehicle does not change.
      *
-     * @param bends points as {@code x,y x,y ...}, px of the sheet; null to let the layout choose again
+     * @param element a place, or a device
+     * @param xMm     middle of the plate from the spot, forward, mm of the vehicle
+     * @param yMm     middle of the plate from the spot, to the left, mm of the vehicle
+     */
+    public static SheetItem seat(Vehicle vehicle, Arrangement arrangement, EObject element, BigDecimal xMm, BigDecimal yMm) {
+        if (!(element instanceof Place) && !(element instanceof Device)) {
+            throw new IllegalArgumentException("the " + ElementPath.of(element) + " has no plate on the plan");
+        }
+        SheetItem item = known(vehicle, DiagramKind.PLAN, arrangement, element);
+        item.setX(xMm);
+        item.setY(yMm);
+        return item;
+    }
+
+    /**
+     * Sets the bends of an edge on the sheet of a line or earth diagram, or of a run on the plan.
+     *
+     * @param bends points as {@code x,y x,y ...}: px of the sheet; on the plan mm of the vehicle, forward and to the left. Null to let
+     *              the layout choose again
      */
     public static SheetItem bend(Vehicle vehicle, DiagramKind diagram, Arrangement arrangement, EObject edge, String bends) {
+        if (diagram == DiagramKind.PLAN && !(edge instanceof Run)) {
+            throw new IllegalArgumentException("on the plan runs can be bent, cables follow them; the " + ElementPath.of(edge)
+                    + " is none");
+        }
         if (bends != null && !bends.matches(POINT + "( " + POINT + ")*")) {
             throw new IllegalArgumentException("the bends of the " + ElementPath.of(edge) + " are '" + bends
                     + "'; expected points as x,y x,y ...");
         }
-        SheetItem item = item(vehicle, diagram, arrangement, edge);
+        SheetItem item = known(vehicle, diagram, arrangement, edge);
         item.setBends(bends);
+        if (bends == null && item.getX() == null && item.getY() == null) {
+            ((Sheet) item.eContainer()).getItems().remove(item);
+        }
         return item;
     }
 
@@ -95,6 +123,11 @@ public final class DrawingEdits {
             throw new IllegalArgumentException("positions of the plan are those of places; the " + ElementPath.of(element)
                     + " cannot be put elsewhere on its sheet");
         }
+        return known(vehicle, diagram, arrangement, element);
+    }
+
+    /** The item of an element; made when there is none, with its sheet. */
+    private static SheetItem known(Vehicle vehicle, DiagramKind diagram, Arrangement arrangement, EObject element) {
         Scopes.require(element, "element");
         if (Scopes.vehicle(element) != vehicle || Scopes.arrangement(element) != null
                 && Scopes.arrangement(element) != arrangement) {

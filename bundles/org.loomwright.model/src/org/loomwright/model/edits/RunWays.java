@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.model.edits;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -71,7 +70,7 @@ final class RunWays {
         } else if (spot.run() != null && spot.run().getFrom() != null && spot.run().getTo() != null) {
             double at = spot.atMm() == null ? 0 : spot.atMm().doubleValue();
             open.put(spot.run().getFrom(), new Way(at, List.of(spot.run())));
-            open.put(spot.run().getTo(), new Way(StrictMath.max(0, lengthMm(spot.run()) - at), List.of(spot.run())));
+            open.put(spot.run().getTo(), new Way(StrictMath.max(0, RunLengths.mm(spot.run()) - at), List.of(spot.run())));
         }
         if (!on) {
             return open;
@@ -88,7 +87,7 @@ final class RunWays {
             done.add(next);
             for (Run run : vehicle.getRuns()) {
                 Place other = run.getFrom() == next ? run.getTo() : run.getTo() == next ? run.getFrom() : null;
-                double mm = lengthMm(run);
+                double mm = RunLengths.mm(run);
                 if (other != null && !Double.isNaN(mm)) {
                     Way way = reached.get(next).and(run, mm);
                     if (way.before(reached.get(other))) {
@@ -98,26 +97,5 @@ final class RunWays {
             }
         }
         return reached;
-    }
-
-    /** Stated length, else the straight distance, mm; NaN when neither is known. */
-    static double lengthMm(Run run) {
-        if (run.getLengthMm() != null) {
-            return run.getLengthMm().doubleValue();
-        }
-        Place a = run.getFrom();
-        Place b = run.getTo();
-        if (a == null || b == null || a.getXMm() == null || a.getYMm() == null || a.getZMm() == null || b.getXMm() == null
-                || b.getYMm() == null || b.getZMm() == null) {
-            return Double.NaN;
-        }
-        double dx = apart(a.getXMm(), b.getXMm());
-        double dy = apart(a.getYMm(), b.getYMm());
-        double dz = apart(a.getZMm(), b.getZMm());
-        return StrictMath.sqrt(dx * dx + dy * dy + dz * dz);
-    }
-
-    private static double apart(BigDecimal a, BigDecimal b) {
-        return a.doubleValue() - b.doubleValue();
     }
 }

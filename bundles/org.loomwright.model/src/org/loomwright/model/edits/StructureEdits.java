@@ -2,9 +2,13 @@
 package org.loomwright.model.edits;
 
 import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Stream;
 import org.loomwright.model.files.ElementPath;
 import org.loomwright.model.vehicle.Body;
 import org.loomwright.model.vehicle.BodyLink;
+import org.loomwright.model.vehicle.Cable;
+import org.loomwright.model.vehicle.ChosenBy;
 import org.loomwright.model.vehicle.EarthPoint;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Run;
@@ -58,6 +62,29 @@ public final class StructureEdits {
         return run;
     }
 
+    /**
+     * Lets a run begin or end at another place; a stated length no longer holds and goes.
+     *
+     * @return cables whose path led over the run and would have a gap now: they take their shortest way instead
+     */
+    public static List<Cable> reconnect(Run run, CoreEnd end, Place to) {
+        Vehicle vehicle = Scopes.vehicle(run);
+        requireRun(vehicle, to, end == CoreEnd.A ? run.getTo() : run.getFrom());
+        if (end == CoreEnd.A) {
+            run.setFrom(to);
+        } else {
+            run.setTo(to);
+        }
+        if (run.getLengthMm() != null) {
+            run.setLengthMm(null);
+        }
+        List<Cable> torn = Stream.concat(vehicle.getCables().stream(), vehicle.getArrangements().stream()
+                .flatMap(arrangement -> arrangement.getCables().stream()))
+                .filter(cable -> cable.getPath().contains(run) && !WiringEdits.hangsTogether(cable.getPath())).toList();
+        torn.forEach(cable -> WiringEdits.setPath(cable, List.of(), ChosenBy.PERSON));
+        return torn;
+    }
+
     /** Refuses a run that may not be made; see {@link #addRun}. */
     public static void requireRun(Vehicle vehicle, Place from, Place to) {
         Scopes.require(from, "place");
@@ -89,6 +116,13 @@ public final class StructureEdits {
         point.setPlace(place);
         vehicle.getEarthPoints().add(point);
         return point;
+    }
+
+    /** Puts an earth point at another place; the cables and straps that end there follow. */
+    public static void place(EarthPoint point, Place place) {
+        Scopes.require(place, "place");
+        Scopes.requireVisible(point, place);
+        point.setPlace(place);
     }
 
     /**

@@ -177,6 +177,16 @@ public final class WiringEdits {
         }
     }
 
+    /** True when each run begins where the one before ends. */
+    static boolean hangsTogether(List<Run> runs) {
+        try {
+            requireChain(runs);
+            return true;
+        } catch (IllegalArgumentException gap) {
+            return false;
+        }
+    }
+
     private static void requireChain(List<Run> runs) {
         Place at = null;
         for (int i = 0; i < runs.size(); i++) {

@@ -50,6 +50,11 @@ final class WrittenParts {
         return all(PartsLibrary::getCables);
     }
 
+    /** Straps on offer, in the order of the libraries. */
+    List<StrapPart> straps() {
+        return all(PartsLibrary::getStraps);
+    }
+
     /** True for a part of these libraries. */
     boolean has(Part part) {
         return part.eContainer() instanceof PartsLibrary library && libraries.contains(library);
@@ -93,7 +98,7 @@ final class WrittenParts {
 
     /** The thinnest strap of a section or more. */
     StrapPart strap(double leastMm2) {
-        return all(PartsLibrary::getStraps).stream()
+        return straps().stream()
                 .filter(each -> each.getSectionMm2() != null && each.getSectionMm2().doubleValue() >= leastMm2)
                 .min(Comparator.comparing(StrapPart::getSectionMm2))
                 .orElseThrow(() -> new IllegalArgumentException("the vehicle's libraries have no strap of "
