@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.diagram.paint.Type;
+import org.loomwright.diagram.scene.FittedText;
 import org.loomwright.diagram.scene.Mark;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Scene;
@@ -95,7 +96,7 @@ public final class ComparisonScene {
             parts.add(labels.get(i).isEmpty() ? names.get(i) : names.get(i) + ": " + labels.get(i));
         }
         String text = String.join(". ", parts);
-        scene.text(LEFT, 73, FittedText.of(type, text, false, RIGHT - LEFT), 12, false, Mark.Anchor.START, Role.INK2);
+        scene.text(LEFT, 73, FittedText.of(type, text, 12, false, RIGHT - LEFT), 12, false, Mark.Anchor.START, Role.INK2);
     }
 
     private void bars(String title, String unit, List<String> kinds, List<StackedBars.Bar> bars, double top) {
@@ -145,7 +146,7 @@ public final class ComparisonScene {
         double column = StrictMath.min(80, (MIDDLE - LEFT - 205) / names.size());
         for (int i = 0; i < names.size(); i++) {
             double x = MIDDLE - (names.size() - 1 - i) * column;
-            scene.text(x, top + 8, FittedText.of(type, names.get(i), true, column - 6), 12, true, Mark.Anchor.END, Role.INK);
+            scene.text(x, top + 8, FittedText.of(type, names.get(i), 12, true, column - 6), 12, true, Mark.Anchor.END, Role.INK);
         }
         int line = 0;
         for (ComparedFigure figure : comparison.figures()) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.loomwright.diagram.paint.Type;
 import org.loomwright.diagram.scene.Fill;
+import org.loomwright.diagram.scene.FittedText;
 import org.loomwright.diagram.scene.Mark;
 import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.Role;
@@ -104,7 +105,7 @@ final class VoltagePanel {
         String id = shown.shown(loads.get(0).load());
         scene.text(left, y + 4.5, id, 12, true, Mark.Anchor.START, Role.INK);
         double from = left + StrictMath.max(46, type.widthPx(id, 12, true) + 6);
-        scene.text(from, y + 4.5, FittedText.of(type, loads.get(0).label(), false, left + NAMES - from), 12, false, Mark.Anchor.START, Role.INK);
+        scene.text(from, y + 4.5, FittedText.of(type, loads.get(0).label(), 12, false, left + NAMES - from), 12, false, Mark.Anchor.START, Role.INK);
         double first = Double.POSITIVE_INFINITY;
         double last = Double.NEGATIVE_INFINITY;
         for (LoadVoltage load : loads) {

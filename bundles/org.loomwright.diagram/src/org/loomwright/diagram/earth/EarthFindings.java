@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.loomwright.diagram.scene.FittedText;
+import org.loomwright.diagram.scene.FittedText;
 import org.loomwright.diagram.scene.Group.Kind;
 import org.loomwright.diagram.scene.Mark.Anchor;
 import org.loomwright.diagram.scene.Point;
@@ -47,23 +49,14 @@ final class EarthFindings {
                 FindingMark mark = request.study().markWithin(id);
                 for (Finding finding : mark == null ? List.<Finding>of() : mark.findings()) {
                     String mend = finding.mends().isEmpty() ? "" : finding.mends().get(0).text();
-                    rows.add(new Row(id, request.study().mark(finding), fitted(finding.title(), true, type, widthPx),
-                            fitted(mend, false, type, widthPx)));
+                    rows.add(new Row(id, request.study().mark(finding), FittedText.of(type, finding.title(), 12, true, widthPx - TEXT_PX),
+                            FittedText.of(type, mend, 12, false, widthPx - TEXT_PX)));
                 }
             }
         }
         rows.sort((a, b) -> a.mark().badge().compareTo(b.mark().badge()));
         int shown = StrictMath.min(MOST, rows.size());
         return new EarthFindings(rows.subList(0, shown), rows.size() - shown, widthPx);
-    }
-
-    private static String fitted(String text, boolean bold, TextMeasure type, double widthPx) {
-        String shown = text;
-        while (type.widthPx(shown, 12, bold) > widthPx - TEXT_PX) {
-            int blank = shown.lastIndexOf(' ', shown.length() - 3);
-            shown = shown.substring(0, blank < 0 ? shown.length() - 2 : blank) + "\u2026";
-        }
-        return shown;
     }
 
     double heightPx() {

@@ -52,18 +52,29 @@ public final class PngPainter implements Painter {
     public static BufferedImage image(Scene scene, Theme theme, Type type, double scale) {
         BufferedImage image = new BufferedImage((int) StrictMath.ceil(scene.widthPx() * scale),
                 (int) StrictMath.ceil(scene.heightPx() * scale), BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = fine(image, theme);
+        graphics.scale(scale, scale);
+        paint(scene, theme, type, graphics);
+        graphics.dispose();
+        return image;
+    }
+
+    /** Graphics of an image that is all ground. */
+    public static Graphics2D fine(BufferedImage image, Theme theme) {
         Graphics2D graphics = image.createGraphics();
+        graphics.setColor(new Color(theme.colour(Role.PAPER)));
+        graphics.fillRect(0, 0, image.getWidth(), image.getHeight());
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        return graphics;
+    }
+
+    /** Paints the marks of a scene with the transform and the clip that the graphics has; its ground stays as it is. */
+    public static void paint(Scene scene, Theme theme, Type type, Graphics2D graphics) {
         PngPainter painter = new PngPainter(graphics, theme, type);
-        graphics.setColor(painter.colour(Role.PAPER));
-        graphics.fillRect(0, 0, image.getWidth(), image.getHeight());
-        graphics.scale(scale, scale);
         scene.groups().forEach(painter::paint);
-        graphics.dispose();
-        return image;
     }
 
     @Override
@@ -121,12 +132,9 @@ public final class PngPainter implements Painter {
         Shape before = graphics.getClip();
         graphics.clip(shape);
         graphics.setColor(colour(fill.tone()));
-        graphics.setStroke(new BasicStroke(1.5f));
-        var bounds = shape.getBounds2D();
-        double reach = bounds.getHeight();
-        double step = SvgPainter.HATCH_PX * StrictMath.sqrt(2);
-        for (double x = bounds.getMinX() - reach; x < bounds.getMaxX(); x += step) {
-            graphics.draw(new Line2D.Double(x, bounds.getMaxY(), x + reach, bounds.getMinY()));
+        graphics.setStroke(new BasicStroke((float) Patterns.HATCH_LINE_PX));
+        for (Patterns.Line line : Patterns.hatch(bounds(shape))) {
+            graphics.draw(new Line2D.Double(line.from().x(), line.from().y(), line.to().x(), line.to().y()));
         }
         graphics.setClip(before);
     }
@@ -135,17 +143,16 @@ public final class PngPainter implements Painter {
         Shape before = graphics.getClip();
         graphics.clip(shape);
         graphics.setColor(colour(fill.tone()));
-        var bounds = shape.getBounds2D();
-        double radius = SvgPainter.DOT_PX;
-        for (double x = SvgPainter.DOTS_PX * StrictMath.floor(bounds.getMinX() / SvgPainter.DOTS_PX); x < bounds.getMaxX();
-                x += SvgPainter.DOTS_PX) {
-            for (double y = SvgPainter.DOTS_PX * StrictMath.floor(bounds.getMinY() / SvgPainter.DOTS_PX); y < bounds.getMaxY();
-                    y += SvgPainter.DOTS_PX) {
-                graphics.fill(new Ellipse2D.Double(x + SvgPainter.DOTS_PX / 2 - radius, y + SvgPainter.DOTS_PX / 2 - radius,
-                        2 * radius, 2 * radius));
-            }
+        double r = Patterns.DOT_PX;
+        for (Point dot : Patterns.dots(bounds(shape))) {
+            graphics.fill(new Ellipse2D.Double(dot.x() - r, dot.y() - r, 2 * r, 2 * r));
         }
         graphics.setClip(before);
+    }
+
+    private static Bounds bounds(Shape shape) {
+        Rectangle2D all = shape.getBounds2D();
+        return new Bounds(all.getMinX(), all.getMinY(), all.getMaxX(), all.getMaxY());
     }
 
     private void stroke(Shape shape, Stroke stroke) {

@@ -20,23 +20,41 @@ import org.loomwright.diagram.scene.Tone;
 
 /** Writes a scene as SVG 1.1. Text keeps its measured length when the reader has another font. */
 public final class SvgPainter implements Painter {
-    static final double HATCH_PX = 8;
-    static final double DOTS_PX = 9;
-    static final double DOT_PX = 0.9;
     private final Map<Fill, String> patterns = new LinkedHashMap<>();
     private final StringBuilder out = new StringBuilder();
     private final Theme theme;
     private final Type type;
+    private final String ids;
 
-    private SvgPainter(Theme theme, Type type) {
+    private SvgPainter(Theme theme, Type type, String ids) {
         this.theme = theme;
         this.type = type;
+        this.ids = ids;
     }
 
     /** The document. */
     public static String paint(Scene scene, Theme theme, Type type) {
-        SvgPainter painter = new SvgPainter(theme, type);
+        SvgPainter painter = new SvgPainter(theme, type, "");
         painter.head(scene);
+        scene.groups().forEach(painter::paint);
+        painter.out.append("</svg>\n");
+        return painter.out.toString();
+    }
+
+    /**
+     * A part of a scene as an element to be put into a document; what lies beyond the part is not seen.
+     *
+     * @param view part of the scene, px
+     * @param at   where it lies in the document
+     * @param ids  begins the names of its patterns, which are common to the document
+     */
+    public static String part(Scene scene, Bounds view, Bounds at, Theme theme, Type type, String ids) {
+        SvgPainter painter = new SvgPainter(theme, type, ids);
+        painter.out.append("<svg x=\"").append(number(at.left())).append("\" y=\"").append(number(at.top())).append("\" width=\"")
+                .append(number(at.width())).append("\" height=\"").append(number(at.height())).append("\" viewBox=\"")
+                .append(number(view.left())).append(' ').append(number(view.top())).append(' ').append(number(view.width()))
+                .append(' ').append(number(view.height())).append("\" preserveAspectRatio=\"none\">\n");
+        painter.defs(scene);
         scene.groups().forEach(painter::paint);
         painter.out.append("</svg>\n");
         return painter.out.toString();
@@ -47,9 +65,15 @@ public final class SvgPainter implements Painter {
                 .append(number(scene.widthPx())).append("\" height=\"").append(number(scene.heightPx()))
                 .append("\" viewBox=\"0 0 ").append(number(scene.widthPx())).append(' ').append(number(scene.heightPx()))
                 .append("\" font-family=\"").append(Type.FAMILIES).append("\">\n<title>").append(escaped(scene.title()))
-                .append("</title>\n<defs>\n");
+                .append("</title>\n");
+        defs(scene);
+        out.append("<rect width=\"100%\" height=\"100%\" fill=\"").append(colour(Role.PAPER)).append("\"/>\n");
+    }
+
+    private void defs(Scene scene) {
+        out.append("<defs>\n");
         patterns(scene).forEach((fill, id) -> pattern(fill, id));
-        out.append("</defs>\n<rect width=\"100%\" height=\"100%\" fill=\"").append(colour(Role.PAPER)).append("\"/>\n");
+        out.append("</defs>\n");
     }
 
     private Map<Fill, String> patterns(Scene scene) {
@@ -57,7 +81,7 @@ public final class SvgPainter implements Painter {
             for (Mark mark : group.marks()) {
                 Fill fill = mark instanceof Mark.Area area ? area.fill() : mark instanceof Mark.Disc disc ? disc.fill() : null;
                 if (fill != null && fill.pattern() != Fill.Pattern.SOLID) {
-                    patterns.putIfAbsent(fill, fill.pattern().name().toLowerCase(Locale.ROOT) + "-" + (patterns.size() + 1));
+                    patterns.putIfAbsent(fill, ids + fill.pattern().name().toLowerCase(Locale.ROOT) + "-" + (patterns.size() + 1));
                 }
             }
         }
@@ -66,15 +90,15 @@ public final class SvgPainter implements Painter {
 
     private void pattern(Fill fill, String id) {
         boolean hatched = fill.pattern() == Fill.Pattern.HATCHED;
-        String size = number(hatched ? HATCH_PX : DOTS_PX);
+        String size = number(hatched ? Patterns.HATCH_PX : Patterns.DOTS_PX);
         out.append("<pattern id=\"").append(id).append("\" width=\"").append(size).append("\" height=\"").append(size)
                 .append("\" patternUnits=\"userSpaceOnUse\"").append(hatched ? " patternTransform=\"rotate(45)\">" : ">");
         if (hatched) {
             out.append("<path d=\"M0 0V").append(size).append("\" stroke=\"").append(colour(fill.tone()))
-                    .append("\" stroke-width=\"1.5\"/></pattern>\n");
+                    .append("\" stroke-width=\"").append(number(Patterns.HATCH_LINE_PX)).append("\"/></pattern>\n");
         } else {
-            out.append("<circle cx=\"").append(number(DOTS_PX / 2)).append("\" cy=\"").append(number(DOTS_PX / 2))
-                    .append("\" r=\"").append(number(DOT_PX)).append("\" fill=\"").append(colour(fill.tone()))
+            out.append("<circle cx=\"").append(number(Patterns.DOTS_PX / 2)).append("\" cy=\"").append(number(Patterns.DOTS_PX / 2))
+                    .append("\" r=\"").append(number(Patterns.DOT_PX)).append("\" fill=\"").append(colour(fill.tone()))
                     .append("\"/></pattern>\n");
         }
     }
@@ -166,16 +190,22 @@ public final class SvgPainter implements Painter {
     }
 
     private String colour(Tone tone) {
+        return colour(theme, tone);
+    }
+
+    /** A colour as SVG writes it. */
+    public static String colour(Theme theme, Tone tone) {
         return String.format(Locale.ROOT, "#%06X", theme.colour(tone));
     }
 
-    /** Hundredths of a px are finer than any medium shows. */
-    private static String number(double value) {
+    /** A length as SVG writes it: hundredths of a px are finer than any medium shows. */
+    public static String number(double value) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
     }
 
-    private static String escaped(String text) {
+    /** A text that may stand in an element or an attribute. */
+    public static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }

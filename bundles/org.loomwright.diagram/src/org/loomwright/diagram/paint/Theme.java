@@ -43,6 +43,13 @@ public record Theme(String name, Map<Role, Integer> colours, List<Integer> map) 
         return new Theme("light", map, List.of(0xF3DF6B, 0xBCAE6C, 0x7D7C78, 0x434E6C, 0x00224E));
     }
 
+    /** Ink on the printer's own paper: as light, with plain white where a screen shows the ground. */
+    public static Theme print() {
+        Map<Role, Integer> map = new EnumMap<>(light().colours());
+        map.put(Role.PAPER, 0xFFFFFF);
+        return new Theme("print", map, light().map());
+    }
+
     /** The same drawing with inverted ground. */
     public static Theme dark() {
         Map<Role, Integer> map = states();

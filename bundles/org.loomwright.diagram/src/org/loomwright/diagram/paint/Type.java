@@ -17,6 +17,10 @@ import org.loomwright.diagram.scene.TextMeasure;
 public final class Type implements TextMeasure {
     /** Families for media that name a font, the bundled one first. */
     public static final String FAMILIES = "'DejaVu Sans Condensed','DejaVu Sans',sans-serif";
+    /** File of the regular face. */
+    static final String REGULAR = "DejaVuSansCondensed.ttf";
+    /** File of the bold face. */
+    static final String BOLD = "DejaVuSansCondensed-Bold.ttf";
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private final Font regular;
     private final Font bold;
@@ -28,7 +32,7 @@ public final class Type implements TextMeasure {
 
     /** Loads the typeface. */
     public static Type load() {
-        return new Type(font("DejaVuSansCondensed.ttf"), font("DejaVuSansCondensed-Bold.ttf"));
+        return new Type(font(REGULAR), font(BOLD));
     }
 
     /** The font in a size, px. */
@@ -41,8 +45,13 @@ public final class Type implements TextMeasure {
         return font(sizePx, strong).getStringBounds(text, EXACT).getWidth();
     }
 
+    /** A file of the typeface. */
+    static InputStream file(String name) {
+        return Type.class.getResourceAsStream("/fonts/" + name);
+    }
+
     private static Font font(String file) {
-        try (InputStream in = Type.class.getResourceAsStream("/fonts/" + file)) {
+        try (InputStream in = file(file)) {
             return Font.createFont(Font.TRUETYPE_FONT, in)
                     .deriveFont(Map.of(TextAttribute.KERNING, TextAttribute.KERNING_ON));
         } catch (IOException | FontFormatException damaged) {

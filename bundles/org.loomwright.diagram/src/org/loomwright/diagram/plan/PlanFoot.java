@@ -3,6 +3,7 @@ package org.loomwright.diagram.plan;
 
 import java.util.List;
 import org.loomwright.diagram.scene.Fill;
+import org.loomwright.diagram.scene.FittedText;
 import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Mark.Anchor;
 import org.loomwright.diagram.scene.Point;
@@ -24,6 +25,8 @@ final class PlanFoot {
     private static final int ZONE_ROWS = 9;
     private static final double ZONE_ROW_PX = 19;
     private static final double FINDING_PX = 35;
+    /** The largest type of the foot, px. */
+    private static final double HEAD_TEXT_PX = 13;
     private final PlanSheet sheet;
     private final SceneBuilder scene;
     private final TextMeasure type;
@@ -130,14 +133,6 @@ final class PlanFoot {
 
     /** The text, cut at the end where it is too long. */
     String fitted(String words, double widthPx, boolean bold) {
-        double size = 13;
-        if (type.widthPx(words, size, bold) <= widthPx) {
-            return words;
-        }
-        String cut = words;
-        while (cut.length() > 1 && type.widthPx(cut + "\u2026", size, bold) > widthPx) {
-            cut = cut.substring(0, cut.length() - 1);
-        }
-        return cut.strip() + "\u2026";
+        return FittedText.of(type, words, HEAD_TEXT_PX, bold, widthPx);
     }
 }

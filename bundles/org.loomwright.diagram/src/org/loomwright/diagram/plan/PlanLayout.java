@@ -36,13 +36,14 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
     private static final double PLACE_PX = 6;
 
     /**
-     * Lays a plan out on the smallest sheet on which every device finds ground.
+     * Lays a plan out on the first sheet on which every device finds ground.
      *
+     * @param sheets sheets to try; one that every vehicle fits on at the least
      * @param badged ids of devices with findings
      */
-    static PlanLayout of(PlanContent content, double footPx, TextMeasure type, Set<String> badged) {
+    static PlanLayout of(PlanContent content, List<PlanSheet> sheets, TextMeasure type, Set<String> badged) {
         PlanLayout last = null;
-        for (PlanSheet sheet : PlanSheet.sizes(footPx)) {
+        for (PlanSheet sheet : sheets) {
             last = on(sheet, content, type, badged);
             if (last.seats().stream().noneMatch(seat -> seat == null)) {
                 return last;

@@ -33,14 +33,14 @@ public final class PlanScene {
     private final DuctFill fill;
     private final SceneBuilder scene;
 
-    private PlanScene(DrawingRequest input, PlanView view, TextMeasure type) {
+    private PlanScene(DrawingRequest input, PlanView view, TextMeasure type, List<PlanSheet> sheets) {
         this.input = input;
         this.view = view;
         this.type = type;
         content = PlanReader.read(input.vehicle(), input.arrangement(), view);
         findings = input.study() == null ? PlanFindings.NONE : PlanFindings.of(input.study().findings(), input.caseName(),
                 input.arrangement() == null ? "" : input.arrangement().getName(), drawn(content));
-        layout = PlanLayout.of(content, PlanFoot.HEIGHT_PX, type, findings.badges().keySet());
+        layout = PlanLayout.of(content, sheets, type, findings.badges().keySet());
         fill = DuctFill.of(input.vehicle(), input.arrangement(), content);
         overlayValues = overlay(input);
         scene = new SceneBuilder(name() + ", plan", layout.sheet().widthPx(), layout.sheet().heightPx());
@@ -57,7 +57,22 @@ public final class PlanScene {
      * @param type metrics of the typeface
      */
     public static Scene of(DrawingRequest request, PlanView view, TextMeasure type) {
-        return new PlanScene(request, view, type).build();
+        return new PlanScene(request, view, type, PlanSheet.sizes(PlanFoot.HEIGHT_PX)).build();
+    }
+
+    /** True when the ground takes the vehicle itself at the scale. */
+    public static boolean takes(PlotScale plot, DrawingRequest request, PlanView view) {
+        return plot.sheet().takes(PlanReader.read(request.vehicle(), request.arrangement(), view).vehicle());
+    }
+
+    /**
+     * Draws a plan at a scale, on ground that {@link #takes} the vehicle.
+     *
+     * @return the drawing; null when not all devices find room beside the vehicle
+     */
+    public static Scene at(PlotScale plot, DrawingRequest request, PlanView view, TextMeasure type) {
+        PlanScene plan = new PlanScene(request, view, type, List.of(plot.sheet()));
+        return plan.layout.unplaced() > 0 ? null : plan.build();
     }
 
     private static OverlayValues overlay(DrawingRequest input) {

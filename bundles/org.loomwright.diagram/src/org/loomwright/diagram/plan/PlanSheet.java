@@ -10,8 +10,9 @@ import org.loomwright.diagram.scene.Bounds;
  * @param widthPx  width
  * @param heightPx height, sides 1 : 1.414
  * @param footPx   height of the lists and the key, title block included
+ * @param pxPerMm  scale; 0 for the largest that leaves room around the vehicle
  */
-record PlanSheet(double widthPx, double heightPx, double footPx) {
+record PlanSheet(double widthPx, double heightPx, double footPx, double pxPerMm) {
     /** Distance of the frame from the sheet's edge, px. */
     static final double FRAME_PX = 20;
     /** Content lies this far inside the frame, px. */
@@ -23,8 +24,8 @@ record PlanSheet(double widthPx, double heightPx, double footPx) {
 
     /** Sheets to try, each twice the area of the one before; A4 at 80 % first. */
     static List<PlanSheet> sizes(double footPx) {
-        return List.of(new PlanSheet(1400, 990, footPx), new PlanSheet(1980, 1400, footPx), new PlanSheet(2800, 1980, footPx),
-                new PlanSheet(3960, 2800, footPx), new PlanSheet(5600, 3960, footPx));
+        return List.of(new PlanSheet(1400, 990, footPx, 0), new PlanSheet(1980, 1400, footPx, 0), new PlanSheet(2800, 1980, footPx, 0),
+                new PlanSheet(3960, 2800, footPx, 0), new PlanSheet(5600, 3960, footPx, 0));
     }
 
     double left() {
@@ -52,13 +53,21 @@ record PlanSheet(double widthPx, double heightPx, double footPx) {
         return new Bounds(left(), top() + HEAD_PX, right(), footTop() - 12);
     }
 
-    /** The vehicle as large as leaves room around it, in the middle of the field. */
+    /** True when the vehicle has the least room around it at the scale that was asked for. */
+    boolean takes(Outline vehicle) {
+        Bounds field = field();
+        return pxPerMm == 0 || (vehicle.front() - vehicle.rear()) * pxPerMm <= field.width() - 2 * SIDE_PX
+                && (vehicle.high() - vehicle.low()) * pxPerMm <= field.height() - 2 * LEAST_ABOVE_PX;
+    }
+
+    /** The vehicle in the middle of the field. */
     Projection projection(Outline vehicle) {
         Bounds field = field();
         double aroundPx = StrictMath.max(LEAST_ABOVE_PX, ABOVE_SHARE * field.height());
         double lengthMm = vehicle.front() - vehicle.rear();
         double acrossMm = vehicle.high() - vehicle.low();
-        double scale = StrictMath.min((field.width() - 2 * SIDE_PX) / lengthMm, (field.height() - 2 * aroundPx) / acrossMm);
+        double scale = pxPerMm > 0 ? pxPerMm
+                : StrictMath.min((field.width() - 2 * SIDE_PX) / lengthMm, (field.height() - 2 * aroundPx) / acrossMm);
         double leftPx = field.centre().x() - scale * lengthMm / 2;
         double basePx = field.centre().y() + scale * acrossMm / 2;
         return new Projection(scale, leftPx, vehicle.rear(), basePx, vehicle.low());

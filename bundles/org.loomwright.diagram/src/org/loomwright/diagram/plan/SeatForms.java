@@ -10,6 +10,7 @@ import org.loomwright.diagram.scene.Mark.Anchor;
 import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.TextMeasure;
+import org.loomwright.diagram.scene.WrappedText;
 
 /**
  * The forms in which the devices of one seat can be drawn: a single device as its outline to scale, or a small plate where that
@@ -160,17 +161,7 @@ final class SeatForms {
     }
 
     private List<String> wrapped(String name, double widthPx) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : name.strip().split("\\s+")) {
-            if (line.length() > 0 && width(line + " " + word, false) > widthPx) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.length() == 0 ? "" : " ").append(word);
-        }
-        lines.add(line.toString());
-        return lines;
+        return WrappedText.of(type, name, TEXT_PX, false, widthPx);
     }
 
     private boolean badged(int device) {

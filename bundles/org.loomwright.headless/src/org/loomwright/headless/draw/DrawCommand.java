@@ -8,9 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.loomwright.diagram.overlay.OverlayKind;
+import org.loomwright.diagram.paint.Theme;
 import org.loomwright.diagram.paint.Type;
+import org.loomwright.diagram.paper.PaperChoice;
+import org.loomwright.diagram.paper.SheetSet;
 import org.loomwright.diagram.plan.PlanView;
-import org.loomwright.diagram.scene.Scene;
+import org.loomwright.diagram.services.DrawingRequest;
 import org.loomwright.headless.Console;
 import org.loomwright.headless.EnumWord;
 import org.loomwright.headless.ExitCode;
@@ -20,6 +23,7 @@ import org.loomwright.headless.report.PictureFile;
 import org.loomwright.model.files.ReadFault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
@@ -29,7 +33,8 @@ import picocli.CommandLine.TypeConversionException;
         description = "Draws a vehicle: the plan, to scale with its ducts, cables and devices, the single-line circuit, or "
                 + "the earth return; with findings.",
         footer = {"", "Without --arrangement the adopted arrangement is drawn. Without --case findings of all cases are shown, "
-                + "and an overlay shows the worst value of all."})
+                + "and an overlay shows the worst value of all. On paper a drawing has frame and title block; SVG and PNG of several "
+                + "sheets are numbered files, a PDF has them as pages."})
 public final class DrawCommand implements Callable<Integer> {
     private static final class DiagramWord extends EnumWord<Diagram> {
         DiagramWord() {
@@ -81,8 +86,11 @@ public final class DrawCommand implements Callable<Integer> {
             description = "Colours by voltage-drop, temperature, fuse-load, fill or potential.")
     private OverlayKind overlay;
 
+    @Mixin
+    private PaperOptions paper = new PaperOptions();
+
     @Option(names = {"-o", "--output", "--out"}, paramLabel = "FILE",
-            description = "File to write, .svg or .png. Default: an SVG file here, named after vehicle and diagram.")
+            description = "File to write, .svg, .png or .pdf. Default: an SVG file here, named after vehicle and diagram.")
     private Path output;
 
     @Option(names = "--theme", paramLabel = "THEME", defaultValue = "light", converter = PictureFile.Ground.Word.class,
@@ -106,17 +114,27 @@ public final class DrawCommand implements Callable<Integer> {
     public Integer call() {
         PictureFile.checkScale(scale);
         Path target = output == null ? named() : output;
-        PictureFile picture = new PictureFile(target);
+        boolean onPaper = DrawingFormat.of(target) == DrawingFormat.PDF || paper.given();
+        int plot = paper.plot(diagram);
+        PaperChoice choice = paper.paper();
+        SheetFiles sheets = new SheetFiles(target);
         List<ReadFault> faults = new ArrayList<>();
         Type type = Type.load();
-        Scene scene = new VehicleDrawing(console, interrupt, new VehicleDrawing.Wanted(diagram, view, arrangement, caseName,
-                overlay)).scene(file, practiceFile, type, faults);
+        VehicleDrawing drawing = new VehicleDrawing(console, interrupt,
+                new VehicleDrawing.Wanted(diagram, view, arrangement, caseName, overlay));
+        DrawingRequest request = drawing.request(file, practiceFile, faults);
         faults.stream().map(FaultLine::of).forEach(console.err()::println);
         if (!faults.isEmpty()) {
             return ExitCode.BAD_INPUT.code();
         }
-        picture.write(scene, type, theme, scale);
-        console.out().println(target);
+        if (onPaper) {
+            SheetSet set = drawing.sheets(request, choice, plot, TitleReader.of(file, request, diagram, view, paper), type);
+            Theme colours = theme == PictureFile.Ground.DARK ? Theme.dark() : Theme.print();
+            sheets.write(set, colours, type, scale).forEach(console.out()::println);
+        } else {
+            new PictureFile(target).write(drawing.scene(request, type), type, theme, scale);
+            console.out().println(target);
+        }
         return ExitCode.CLEAN.code();
     }
 

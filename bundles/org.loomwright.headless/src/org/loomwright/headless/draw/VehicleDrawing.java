@@ -8,6 +8,11 @@ import java.util.Set;
 import org.loomwright.diagram.earth.EarthScene;
 import org.loomwright.diagram.line.LineScene;
 import org.loomwright.diagram.overlay.OverlayKind;
+import org.loomwright.diagram.paper.PaperChoice;
+import org.loomwright.diagram.paper.PlanPlotter;
+import org.loomwright.diagram.paper.SheetMaker;
+import org.loomwright.diagram.paper.SheetSet;
+import org.loomwright.diagram.paper.TitleData;
 import org.loomwright.diagram.plan.PlanScene;
 import org.loomwright.diagram.plan.PlanView;
 import org.loomwright.diagram.scene.Scene;
@@ -60,13 +65,37 @@ final class VehicleDrawing {
     record Wanted(Diagram diagram, PlanView view, String arrangement, String caseName, OverlayKind overlay) {
     }
 
+    /** The drawing as on a screen. */
+    Scene scene(DrawingRequest request, TextMeasure type) {
+        return switch (wanted.diagram()) {
+            case PLAN -> PlanScene.of(request, wanted.view(), type);
+            case LINE -> LineScene.of(request, type);
+            case EARTH -> EarthScene.of(request, type);
+        };
+    }
+
     /**
-     * The drawing.
+     * The drawing on sheets of paper.
+     *
+     * @param scale n of the scale 1 : n of a plan; 0 to choose one
+     * @throws BadInputException when it does not fit
+     */
+    SheetSet sheets(DrawingRequest request, PaperChoice paper, int scale, TitleData title, TextMeasure type) {
+        try {
+            return wanted.diagram() == Diagram.PLAN ? new PlanPlotter(request, wanted.view(), type).sheets(paper, scale, title)
+                    : new SheetMaker(type).sheets(scene(request, type), paper, title);
+        } catch (IllegalArgumentException tooLarge) {
+            throw new BadInputException(tooLarge.getMessage());
+        }
+    }
+
+    /**
+     * What is to be drawn, checked.
      *
      * @param practiceFile practice to follow instead of the vehicle's own, or null
-     * @param faults       takes what is wrong with the files; nothing is drawn then, and null given
+     * @param faults       takes what is wrong with the files; nothing can be drawn then, and null is given
      */
-    Scene scene(Path file, Path practiceFile, TextMeasure type, List<ReadFault> faults) {
+    DrawingRequest request(Path file, Path practiceFile, List<ReadFault> faults) {
         VehicleReader reader = new VehicleReader();
         Practice practice = practiceFile == null ? null : reader.practice(practiceFile, faults);
         if (!faults.isEmpty()) {
@@ -85,12 +114,11 @@ final class VehicleDrawing {
         }
         try (Progress progress = new Progress(console, interrupt, 1)) {
             progress.at(file.toString());
-            return scene(file.toString(), read.vehicle(), found.get(0), practice, type, progress);
+            return request(file.toString(), read.vehicle(), found.get(0), practice, progress);
         }
     }
 
-    private Scene scene(String file, Vehicle vehicle, Arrangement arrangement, Practice practice, TextMeasure type,
-            Progress progress) {
+    private DrawingRequest request(String file, Vehicle vehicle, Arrangement arrangement, Practice practice, Progress progress) {
         AssemblyResult assembled = Assembly.assemble(vehicle, arrangement, practice);
         Plan plan = assembled.plan();
         List<Plan.Case> states = plan.cases().stream()
@@ -105,12 +133,7 @@ final class VehicleDrawing {
                 new SharedStudies(progress.monitor()));
         List<Finding> findings = Check.over(context,
                 new CheckOptions(wanted.caseName() == null ? Set.of() : Set.of(wanted.caseName())), progress.monitor()).findings();
-        DrawingRequest request = new DrawingRequest(vehicle, arrangement, StudyView.of(context, findings), wanted.caseName(),
-                wanted.overlay(), DrawingPreferences.metric());
-        return switch (wanted.diagram()) {
-            case PLAN -> PlanScene.of(request, wanted.view(), type);
-            case LINE -> LineScene.of(request, type);
-            case EARTH -> EarthScene.of(request, type);
-        };
+        return new DrawingRequest(vehicle, arrangement, StudyView.of(context, findings), wanted.caseName(), wanted.overlay(),
+                DrawingPreferences.metric());
     }
 }
