@@ -24,5 +24,5 @@ if not defined LOOMWRIGHT_WORKSPACE set "LOOMWRIGHT_WORKSPACE=%USERPROFILE%\Loom
 set "LW_DATA=-data "%LOOMWRIGHT_WORKSPACE%""
 echo %* | findstr /c:"-data" >nul && set "LW_DATA="
 for %%f in ("%LW_HOME%\plugins\org.eclipse.equinox.launcher_*.jar") do set "LW_LAUNCHER=%%f"
-"%LW_JAVA%" -Xms128m -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Djava.awt.headless=true %LOOMWRIGHT_JAVA_OPTS% -jar "%LW_LAUNCHER%" -nosplash %LW_DATA% %*
+"%LW_JAVA%" -Xms160m -Xmn64m -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -Djava.awt.headless=true %LOOMWRIGHT_JAVA_OPTS% -jar "%LW_LAUNCHER%" -nosplash %LW_DATA% %*
 exit /b %ERRORLEVEL%

@@ -51,6 +51,12 @@ public final class StripSignatures {
         }
     }
 
+    static boolean isSigned(Path jar) throws IOException {
+        try (JarFile file = new JarFile(jar.toFile(), false)) {
+            return file.stream().anyMatch(entry -> SIGNATURE.matcher(entry.getName()).matches());
+        }
+    }
+
     static void copy(Path from, Path to) throws IOException {
         // copied, not verified: the repository client has checked the digest of the jar as a whole
         try (JarFile jar = new JarFile(from.toFile(), false); OutputStream file = Files.newOutputStream(to);
