@@ -102,6 +102,7 @@ final class ChargePathDropRule implements Rule {
         DropReasons reasons = new DropReasons(context.plan(), context.names());
         reasons.causes(builder, parts);
         new SectionMends(context.plan(), context.names()).forDrop(parts, limit.value()).ifPresent(builder::mend);
+        new ParallelMends(context).forDrop(parts, limit.value()).ifPresent(builder::mend);
         new StrapMends(context.plan(), context.names()).forDrop(parts, limit.value()).ifPresent(builder::mend);
         return builder.derived(reasons.drop(parts)).build();
     }

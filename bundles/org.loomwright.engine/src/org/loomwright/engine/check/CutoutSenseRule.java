@@ -117,7 +117,10 @@ final class CutoutSenseRule implements Rule {
                 CurrentPaths.of(context.plan(), solved.running()), contact, node[threshold.plus()], node[threshold.minus()]);
         DropReasons reasons = new DropReasons(context.plan(), context.names());
         reasons.causes(builder, parts);
-        new SectionMends(context.plan(), context.names()).forDrop(parts, limit.value()).ifPresent(builder::mend);
+        // the way of the current may end at another source, or another point of the return, than the battery sensed
+        double restV = dropV - parts.dropV();
+        new SectionMends(context.plan(), context.names()).forDrop(parts, restV, limit.value()).ifPresent(builder::mend);
+        new ParallelMends(context).forDrop(parts, restV, limit.value()).ifPresent(builder::mend);
         return builder.mend(Mend.inWords("Mount the cut-out at the battery, or sense over a thin pair of its own from the "
                 + "battery's posts."))
                 .derived(reasons.drop(parts)).build();

@@ -134,8 +134,9 @@ final class DeviceRatingRule implements Rule {
                 .because(surroundings(iz))
                 .causedBy(device, "rating of the " + protector.kind(), is);
         ProtectorMends.atMost(context, upstream, limitA).forEach(builder::mend);
-        new SectionMends(context.plan(), context.names()).forRating(conductor, iz.rating(),
-                protector.ratingA() / ratio.value() / iz.cores()).ifPresent(builder::mend);
+        double eachA = protector.ratingA() / ratio.value() / iz.cores();
+        new SectionMends(context.plan(), context.names()).forRating(conductor, iz.rating(), eachA).ifPresent(builder::mend);
+        new ParallelMends(context).forRating(conductor, iz.rating(), eachA).ifPresent(builder::mend);
         return builder.derived(RatingDerivation.of(context.plan(), conductor, iz.rating()))
                 .derived(new Derivation("largest rating permitted", wanted, "r x Iz", List.of(
                         new Derivation.Input("r", Quantity.of(ratio.value(), "1"), ratio.name() + ", " + ratio.source()),

@@ -74,6 +74,7 @@ final class DropClassRule implements Rule {
         DropReasons reasons = new DropReasons(context.plan(), context.names());
         reasons.causes(builder, parts);
         new SectionMends(context.plan(), context.names()).forDrop(parts, limitV).ifPresent(builder::mend);
+        new ParallelMends(context).forDrop(parts, limitV).ifPresent(builder::mend);
         new StrapMends(context.plan(), context.names()).forDrop(parts, limitV).ifPresent(builder::mend);
         return builder.derived(reasons.drop(parts)).derived(new Derivation("permitted drop", Quantity.of(limitV, "V"),
                 "share x Vnominal", List.of(new Derivation.Input("share", Quantity.of(drop.limit(), "1"), limit.name() + ", "

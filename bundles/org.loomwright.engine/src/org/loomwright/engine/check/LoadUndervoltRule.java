@@ -78,6 +78,7 @@ final class LoadUndervoltRule implements Rule {
             if (parts.sourceV() >= limitV) {
                 new SectionMends(context.plan(), context.names()).forDrop(parts, parts.sourceV() - limitV)
                         .ifPresent(builder::mend);
+                new ParallelMends(context).forDrop(parts, parts.sourceV() - limitV).ifPresent(builder::mend);
             }
         }
         return builder.build();

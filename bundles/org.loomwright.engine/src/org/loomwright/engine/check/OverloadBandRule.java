@@ -67,8 +67,10 @@ final class OverloadBandRule implements Rule {
         ProtectorMends.atMost(context, figures.protector(), figures.inA() * limitA / figures.i2A()).forEach(builder::mend);
         DeviceRatingRule.Smallest smallest = DeviceRatingRule.smallest(context, row.conductor());
         if (smallest != null) {
-            new SectionMends(context.plan(), context.names()).forRating(row.conductor(), smallest.rating(),
-                    figures.i2A() / figures.overloadFactor() / smallest.cores()).ifPresent(builder::mend);
+            double eachA = figures.i2A() / figures.overloadFactor() / smallest.cores();
+            new SectionMends(context.plan(), context.names()).forRating(row.conductor(), smallest.rating(), eachA)
+                    .ifPresent(builder::mend);
+            new ParallelMends(context).forRating(row.conductor(), smallest.rating(), eachA).ifPresent(builder::mend);
         }
         return ProtectionReasons.derived(builder, context, row.conductor()).build();
     }

@@ -6,10 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.loomwright.engine.assembly.Plan;
+import org.loomwright.engine.assembly.Practice;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.result.Derivation;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.FindingBuilder;
+import org.loomwright.engine.result.Mend;
 import org.loomwright.engine.result.Quantity;
 import org.loomwright.engine.result.Severity;
 
@@ -31,7 +33,7 @@ final class ParallelShareRule implements Rule {
 
     @Override
     public List<String> limits() {
-        return List.of();
+        return List.of(ParallelMends.CHOICE, ParallelMends.FROM);
     }
 
     @Override
@@ -40,6 +42,9 @@ final class ParallelShareRule implements Rule {
         for (List<Integer> group : groups(context.plan()).values()) {
             if (group.size() < 2) {
                 continue;
+            }
+            if (!ParallelMends.allowed(context.practice())) {
+                findings.add(forbidden(context, group));
             }
             unequal(context, group, findings);
             for (SolvedCase solved : context.settled()) {
@@ -60,6 +65,19 @@ final class ParallelShareRule implements Rule {
             }
         }
         return groups;
+    }
+
+    private Finding forbidden(CheckContext context, List<Integer> group) {
+        Practice.Choice choice = context.practice().choices().get(ParallelMends.CHOICE);
+        Quantity is = Quantity.of(group.size(), "1");
+        Quantity wanted = Quantity.of(1, "1");
+        FindingBuilder builder = Finding.of(slug(), Severity.ERROR, context.names().conductor(group.get(0)),
+                context.names().shownConductor(group.get(0)) + " is one of " + group.size()
+                        + " cores that share a current, which the practice does not allow")
+                .figures(is, wanted)
+                .because(choice.name() + " of the practice is " + choice.value() + " (" + choice.source() + ").");
+        group.subList(1, group.size()).forEach(c -> builder.causedBy(context.names().conductor(c), "core beside it", null));
+        return builder.mend(Mend.inWords("Lay one cable of the section that carries it all.")).build();
     }
 
     private void unequal(CheckContext context, List<Integer> group, List<Finding> findings) {

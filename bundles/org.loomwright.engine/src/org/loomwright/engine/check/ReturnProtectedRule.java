@@ -62,8 +62,10 @@ final class ReturnProtectedRule implements Rule {
                 .figures(is, wanted);
         DeviceRatingRule.Smallest smallest = DeviceRatingRule.smallest(context, row.conductor());
         if (smallest != null) {
-            new SectionMends(context.plan(), context.names()).forRating(row.conductor(), smallest.rating(),
-                    smallest.rating().correctedA() * amps / limitA).ifPresent(builder::mend);
+            double eachA = smallest.rating().correctedA() * amps / limitA;
+            new SectionMends(context.plan(), context.names()).forRating(row.conductor(), smallest.rating(), eachA)
+                    .ifPresent(builder::mend);
+            new ParallelMends(context).forRating(row.conductor(), smallest.rating(), eachA).ifPresent(builder::mend);
         }
         return ProtectionReasons.derived(builder, context, row.conductor()).build();
     }

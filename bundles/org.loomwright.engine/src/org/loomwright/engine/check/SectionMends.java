@@ -3,9 +3,11 @@ package org.loomwright.engine.check;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.check.DropBreakdown.Part;
 import org.loomwright.engine.check.DropBreakdown.Share;
@@ -37,10 +39,19 @@ final class SectionMends {
      * @param limitV permitted drop, V
      */
     Optional<Mend> forDrop(DropBreakdown parts, double limitV) {
+        return forDrop(parts, 0, limitV);
+    }
+
+    /**
+     * The same for a drop that is only partly in the breakdown.
+     *
+     * @param restV part of the drop beside that of the breakdown, which stays, V
+     */
+    Optional<Mend> forDrop(DropBreakdown parts, double restV, double limitV) {
         List<String> cables = cablesByShare(parts);
         for (String cable : cables) {
             for (Plan.SectionOption option : larger(cable)) {
-                double dropV = dropWith(parts, Map.of(cable, option));
+                double dropV = restV + dropWith(parts, Map.of(cable, option));
                 if (!Beyond.above(dropV, limitV)) {
                     return Optional.of(mend(Map.of(cable, option), dropV, limitV));
                 }
@@ -61,7 +72,7 @@ final class SectionMends {
                 return Optional.empty();
             }
             together.put(thickest, next(thickest, together.get(thickest)));
-            double dropV = dropWith(parts, together);
+            double dropV = restV + dropWith(parts, together);
             if (!Beyond.above(dropV, limitV)) {
                 return Optional.of(mend(together, dropV, limitV));
             }
@@ -80,7 +91,7 @@ final class SectionMends {
             double amps = Ratings.of(cable, option.sectionMm2(), rating.ambientC(), rating.counted()).correctedA();
             if (!Beyond.below(amps, neededA)) {
                 return Optional.of(new Mend("Use " + mm2(option) + " for " + names.shown(cable.id()) + ": it carries "
-                        + Quantity.of(amps, "A") + " in these surroundings.", List.of(change(cable.id(), option))));
+                        + Quantity.of(amps, "A") + " in these surroundings.", changes(cable.id(), option)));
             }
         }
         return Optional.empty();
@@ -98,7 +109,7 @@ final class SectionMends {
                     there.atReferenceA(), there.referenceC(), there.maxC(), there.ambientC()), onA, offA);
             if (!Beyond.above(peakC, there.maxC())) {
                 return Optional.of(new Mend("Use " + mm2(option) + " for " + names.shown(cable.id()) + ": it stays below "
-                        + Quantity.of(peakC, "degC") + ".", List.of(change(cable.id(), option))));
+                        + Quantity.of(peakC, "degC") + ".", changes(cable.id(), option)));
             }
         }
         return Optional.empty();
@@ -109,7 +120,7 @@ final class SectionMends {
         for (Plan.SectionOption option : larger(cable.id())) {
             if (option.sectionMm2() >= sectionMm2) {
                 return Optional.of(new Mend("Use " + mm2(option) + " for " + names.shown(cable.id()) + ".",
-                        List.of(change(cable.id(), option))));
+                        changes(cable.id(), option)));
             }
         }
         return Optional.empty();
@@ -120,14 +131,24 @@ final class SectionMends {
         List<Mend.Change> changes = new ArrayList<>();
         sections.forEach((cable, option) -> {
             words.add(mm2(option) + " for " + names.shown(cable));
-            changes.add(change(cable, option));
+            changes.addAll(changes(cable, option));
         });
         return new Mend("Use " + String.join(", ", words) + ": the drop becomes " + Quantity.of(dropV, "V") + ", permitted are "
                 + Quantity.of(limitV, "V") + ".", changes);
     }
 
-    private static Mend.UseSection change(String cable, Plan.SectionOption option) {
-        return new Mend.UseSection(cable, option.sectionMm2());
+    /** A cable and those whose cores share a current with its own take the section together. */
+    private List<Mend.Change> changes(String cable, Plan.SectionOption option) {
+        Set<String> cables = new LinkedHashSet<>(List.of(cable));
+        for (Plan.Conductor core : plan.conductors()) {
+            if (core.parallelGroup() != null && plan.cables().get(core.cable()).id().equals(cable)) {
+                plan.conductors().stream().filter(other -> core.parallelGroup().equals(other.parallelGroup())
+                        && StrictMath.min(core.a(), core.b()) == StrictMath.min(other.a(), other.b())
+                        && StrictMath.max(core.a(), core.b()) == StrictMath.max(other.a(), other.b()))
+                        .forEach(other -> cables.add(plan.cables().get(other.cable()).id()));
+            }
+        }
+        return cables.stream().<Mend.Change>map(each -> new Mend.UseSection(each, option.sectionMm2())).toList();
     }
 
     private static String mm2(Plan.SectionOption option) {

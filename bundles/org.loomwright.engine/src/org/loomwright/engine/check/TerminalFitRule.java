@@ -14,7 +14,7 @@ import org.loomwright.engine.result.Severity;
 
 /** A conductor's section suits its terminal, a lug's hole the stud, and a stud holds no more lugs than it may. */
 final class TerminalFitRule implements Rule {
-    private static final String LUGS = "terminal-fit.lugs-max";
+    static final String LUGS = "terminal-fit.lugs-max";
 
     @Override
     public String slug() {

@@ -27,6 +27,10 @@ public record Mend(String text, List<Change> changes) {
     public record UseSection(String cable, double sectionMm2) implements Change {
     }
 
+    /** Lay a cable of the same kind beside a cable, to share its current. */
+    public record AddParallel(String cable) implements Change {
+    }
+
     /** Fit another protector into a way. */
     public record FitProtector(String way, String protectorPart) implements Change {
     }

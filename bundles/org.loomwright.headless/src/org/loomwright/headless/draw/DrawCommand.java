@@ -14,6 +14,7 @@ import org.loomwright.diagram.paper.PaperChoice;
 import org.loomwright.diagram.paper.SheetSet;
 import org.loomwright.diagram.plan.PlanView;
 import org.loomwright.diagram.services.DrawingRequest;
+import org.loomwright.headless.BadInputException;
 import org.loomwright.headless.Console;
 import org.loomwright.headless.EnumWord;
 import org.loomwright.headless.ExitCode;
@@ -86,6 +87,10 @@ public final class DrawCommand implements Callable<Integer> {
             description = "Colours by voltage-drop, temperature, fuse-load, fill or potential.")
     private OverlayKind overlay;
 
+    @Option(names = "--lost", paramLabel = "STRAP",
+            description = "Earth return with this strap lost, in the case of --case; figures with it in place in grey.")
+    private String lost;
+
     @Mixin
     private PaperOptions paper = new PaperOptions();
 
@@ -116,12 +121,15 @@ public final class DrawCommand implements Callable<Integer> {
         Path target = output == null ? named() : output;
         boolean onPaper = DrawingFormat.of(target) == DrawingFormat.PDF || paper.given();
         int plot = paper.plot(diagram);
+        if (lost != null && (diagram != Diagram.EARTH || caseName == null)) {
+            throw new BadInputException("--lost is for the earth return in one case; add --diagram earth and --case");
+        }
         PaperChoice choice = paper.paper();
         SheetFiles sheets = new SheetFiles(target);
         List<ReadFault> faults = new ArrayList<>();
         Type type = Type.load();
         VehicleDrawing drawing = new VehicleDrawing(console, interrupt,
-                new VehicleDrawing.Wanted(diagram, view, arrangement, caseName, overlay));
+                new VehicleDrawing.Wanted(diagram, view, arrangement, caseName, overlay, lost));
         DrawingRequest request = drawing.request(file, practiceFile, faults);
         faults.stream().map(FaultLine::of).forEach(console.err()::println);
         if (!faults.isEmpty()) {

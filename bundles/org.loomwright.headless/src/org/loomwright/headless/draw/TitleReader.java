@@ -21,16 +21,16 @@ final class TitleReader {
     static TitleData of(Path file, DrawingRequest request, Diagram diagram, PlanView view, PaperOptions options) {
         Vehicle vehicle = request.vehicle();
         String label = vehicle.getLabel() == null || vehicle.getLabel().isBlank() ? vehicle.getName() : vehicle.getLabel();
-        return new TitleData(label, document(diagram, view), vehicle.getName(), arrangement(vehicle, request.arrangement()),
+        return new TitleData(label, document(request, diagram, view), vehicle.getName(), arrangement(vehicle, request.arrangement()),
                 request.caseName() != null ? request.caseName() : diagram == Diagram.PLAN ? "any" : "none", options.date(),
                 FileVersion.of(file), program(), options.drawnBy(), options.checkedBy(), Caution.TEXT);
     }
 
-    private static String document(Diagram diagram, PlanView view) {
+    private static String document(DrawingRequest request, Diagram diagram, PlanView view) {
         return switch (diagram) {
             case PLAN -> "Plan, " + view.words();
             case LINE -> "Single-line diagram";
-            case EARTH -> "Earth return";
+            case EARTH -> "Earth return" + (request.loss() == null ? "" : ", " + request.loss().shown() + " lost");
         };
     }
 

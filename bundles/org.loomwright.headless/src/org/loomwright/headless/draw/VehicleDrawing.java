@@ -61,8 +61,9 @@ final class VehicleDrawing {
      * @param arrangement name, or null for the adopted one
      * @param caseName    name, or null for all cases
      * @param overlay     overlay, or null
+     * @param lost        designation of a strap that is taken out, with or without its minus, or null
      */
-    record Wanted(Diagram diagram, PlanView view, String arrangement, String caseName, OverlayKind overlay) {
+    record Wanted(Diagram diagram, PlanView view, String arrangement, String caseName, OverlayKind overlay, String lost) {
     }
 
     /** The drawing as on a screen. */
@@ -134,6 +135,19 @@ final class VehicleDrawing {
         List<Finding> findings = Check.over(context,
                 new CheckOptions(wanted.caseName() == null ? Set.of() : Set.of(wanted.caseName())), progress.monitor()).findings();
         return new DrawingRequest(vehicle, arrangement, StudyView.of(context, findings), wanted.caseName(), wanted.overlay(),
-                DrawingPreferences.metric());
+                DrawingPreferences.metric(), strap(plan));
+    }
+
+    private String strap(Plan plan) {
+        if (wanted.lost() == null) {
+            return null;
+        }
+        String id = wanted.lost().replaceFirst("^-", "");
+        List<String> straps = plan.bonds().stream().map(Plan.Bond::id).toList();
+        if (!straps.contains(id)) {
+            throw new BadInputException("vehicle " + plan.vehicle() + " has no strap " + wanted.lost()
+                    + (straps.isEmpty() ? "" : "; it has " + String.join(", ", straps)));
+        }
+        return id;
     }
 }

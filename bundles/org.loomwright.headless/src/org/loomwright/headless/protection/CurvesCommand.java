@@ -66,7 +66,8 @@ public final class CurvesCommand implements Callable<Integer> {
                 : output;
         PictureFile picture = new PictureFile(target);
         List<StudiedProtection> studied = new VehicleRun(console, interrupt).each(file,
-                arrangement == null ? List.of() : List.of(arrangement), practiceFile, new VehicleProtection(file.toString())::study);
+                arrangement == null ? List.of() : List.of(arrangement), practiceFile,
+                new VehicleProtection(file.toString())::study);
         if (studied.isEmpty()) {
             return ExitCode.BAD_INPUT.code();
         }

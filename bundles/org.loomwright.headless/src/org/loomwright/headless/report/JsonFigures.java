@@ -93,6 +93,9 @@ public final class JsonFigures {
                 json.writeStringField("change", "use-section");
                 json.writeStringField("cable", use.cable());
                 json.writeNumberField("sectionMm2", use.sectionMm2());
+            } else if (change instanceof Mend.AddParallel add) {
+                json.writeStringField("change", "add-parallel");
+                json.writeStringField("cable", add.cable());
             } else if (change instanceof Mend.FitProtector fit) {
                 json.writeStringField("change", "fit-protector");
                 json.writeStringField("way", fit.way());

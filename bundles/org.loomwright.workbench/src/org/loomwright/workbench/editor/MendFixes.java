@@ -73,6 +73,8 @@ public final class MendFixes {
         Vehicle vehicle = document.vehicle();
         if (change instanceof Mend.UseSection use) {
             MendEdits.useSection(vehicle, use.cable(), use.sectionMm2());
+        } else if (change instanceof Mend.AddParallel add) {
+            MendEdits.addParallel(vehicle, add.cable());
         } else if (change instanceof Mend.FitProtector fit) {
             MendEdits.fitProtector(vehicle, fit.way(), fit.protectorPart());
         } else if (change instanceof Mend.AddBond bond) {
