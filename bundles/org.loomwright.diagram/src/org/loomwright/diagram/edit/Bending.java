@@ -18,8 +18,8 @@ final class Bending {
         this.drawn = drawn;
     }
 
-    /** The corners of an edge as it is drawn, in order; null when it cannot be bent here. */
-    List<Point> bends(String id) {
+    /** The line of an edge as it is drawn; null when it cannot be bent here. */
+    List<Point> line(String id) {
         EObject element = drawn.element(id);
         List<Point> line;
         if (element instanceof Run run && drawn.view() == View.PLAN) {
@@ -30,12 +30,12 @@ final class Bending {
         } else {
             return null;
         }
-        return line.size() < 2 ? null : List.copyOf(line.subList(1, line.size() - 1));
+        return line.size() < 2 ? null : line;
     }
 
     /** Writes bends; none lets the layout choose again. */
     Outcome bend(String id, List<Point> bends) {
-        if (bends(id) == null) {
+        if (line(id) == null) {
             throw new IllegalArgumentException(drawn.label(drawn.element(id)) + " cannot be bent here");
         }
         List<String> pairs = new ArrayList<>();

@@ -10,9 +10,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.loomwright.diagram.plan.PlanScale;
 import org.loomwright.diagram.plan.PlanView;
 import org.loomwright.diagram.scene.Bounds;
-import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.HitIndex;
-import org.loomwright.diagram.scene.Mark;
 import org.loomwright.diagram.scene.Point;
 import org.loomwright.model.edits.Connections;
 import org.loomwright.model.files.Fragments;
@@ -95,37 +93,14 @@ final class Drawn {
         return label.isEmpty() ? Fragments.of(element) : label;
     }
 
-    /** The room of an element's own shape, without labels, lines to it and badges; null when it has none. */
+    /** The room of an element's own shape; null when it has none. */
     Bounds shape(String id) {
-        Bounds room = null;
-        for (Group group : hits.groups(id)) {
-            if (group.kind() == Group.Kind.NODE && group.shape() != null) {
-                room = group.shape().with(room);
-            }
-        }
-        if (room == null) {
-            for (Group group : hits.groups(id)) {
-                if (group.kind() == Group.Kind.PORT && group.shape() != null) {
-                    room = group.shape().with(room);
-                }
-            }
-        }
-        return room;
+        return hits.shape(id);
     }
 
     /** Lines of an edge, as drawn. */
     List<List<Point>> lines(String id) {
-        List<List<Point>> lines = new ArrayList<>();
-        for (Group group : hits.groups(id)) {
-            if (group.kind() == Group.Kind.EDGE) {
-                for (Mark mark : group.marks()) {
-                    if (mark instanceof Mark.Line line) {
-                        lines.add(line.points());
-                    }
-                }
-            }
-        }
-        return lines;
+        return hits.lines(id);
     }
 
     /** Whole mm. */

@@ -174,13 +174,18 @@ public final class DrawnVehicle implements Advice {
     }
 
     @Override
+    public String kept(EdgeEnd moved) {
+        return joining.kept(moved);
+    }
+
+    @Override
     public Verdict reconnect(EdgeEnd end, String to) {
         return joining.reconnect(end, to);
     }
 
     @Override
-    public List<Point> bends(String edge) {
-        return bending.bends(edge);
+    public List<Point> line(String edge) {
+        return bending.line(edge);
     }
 
     @Override

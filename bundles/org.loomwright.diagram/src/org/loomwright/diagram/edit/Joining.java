@@ -158,6 +158,21 @@ final class Joining {
         }
     }
 
+    String kept(Advice.EdgeEnd moved) {
+        EObject element = drawn.element(moved.core());
+        if (element instanceof Core core) {
+            WireEnd end = WireEnd.of(moved.end().other().of(core));
+            return end == null ? null : end.id();
+        }
+        EObject kept = other(element, moved.end());
+        return kept == null ? null : Fragments.of(kept);
+    }
+
+    private static EObject other(EObject edge, CoreEnd end) {
+        return edge instanceof Run run ? end == CoreEnd.A ? run.getTo() : run.getFrom()
+                : edge instanceof Bond bond ? end == CoreEnd.A ? bond.getB() : bond.getA() : null;
+    }
+
     Verdict reconnect(Advice.EdgeEnd end, String to) {
         EObject element = drawn.element(end.core());
         if (element instanceof Core core) {
@@ -166,8 +181,7 @@ final class Joining {
             return other == null ? Verdict.allowed("") : verdict(drawn.connections().between(other, there, core),
                     () -> "from " + other.shown() + " to " + there.shown());
         }
-        EObject kept = element instanceof Run run ? end.end() == CoreEnd.A ? run.getTo() : run.getFrom()
-                : element instanceof Bond bond ? end.end() == CoreEnd.A ? bond.getB() : bond.getA() : null;
+        EObject kept = other(element, end.end());
         return kept == null ? Verdict.refused("nothing that can be fixed elsewhere")
                 : connect(Fragments.of(kept), to);
     }

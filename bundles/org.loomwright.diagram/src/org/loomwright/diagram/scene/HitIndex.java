@@ -194,6 +194,35 @@ public final class HitIndex {
         return List.copyOf(byElement.getOrDefault(element, List.of()));
     }
 
+    /** The room of an element's own shape, without labels, lines and badges; null when it has none. */
+    public Bounds shape(String element) {
+        Bounds room = null;
+        for (Group.Kind kind : new Group.Kind[] {Group.Kind.NODE, Group.Kind.PORT}) {
+            for (Group group : byElement.getOrDefault(element, List.of())) {
+                if (group.kind() == kind && group.shape() != null) {
+                    room = group.shape().with(room);
+                }
+            }
+            if (room != null) {
+                return room;
+            }
+        }
+        return null;
+    }
+
+    /** The lines of an edge, in the order of painting. */
+    public List<List<Point>> lines(String element) {
+        List<List<Point>> lines = new ArrayList<>();
+        for (Group group : byElement.getOrDefault(element, List.of())) {
+            for (Mark mark : group.kind() == Group.Kind.EDGE ? group.marks() : List.<Mark>of()) {
+                if (mark instanceof Mark.Line line) {
+                    lines.add(line.points());
+                }
+            }
+        }
+        return lines;
+    }
+
     /** The room an element takes with its labels; null when it is not drawn. */
     public Bounds bounds(String element) {
         return bounds.get(element);

@@ -58,11 +58,14 @@ public interface Advice {
     /** The ends of an edge that can be fixed elsewhere; empty for what has none on this drawing. */
     List<EdgeEnd> ends(String edge);
 
+    /** The ending at which the other end of the edge stays when one end is fixed elsewhere; null when it is open. */
+    String kept(EdgeEnd moved);
+
     /** Whether one end of an edge may be fixed to another ending. */
     Verdict reconnect(EdgeEnd end, String to);
 
-    /** The bends that a person may move, points of the sheet in order; null for what cannot be bent on this drawing. */
-    List<Point> bends(String edge);
+    /** The line of an edge with its ends, px of the sheet, for one whose corners can be shifted; null for what cannot be bent here. */
+    List<Point> line(String edge);
 
     /** Whether a place may be made at a point of the sheet. */
     Verdict makePlace(Point at);

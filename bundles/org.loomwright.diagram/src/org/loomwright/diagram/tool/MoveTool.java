@@ -10,8 +10,9 @@ import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Point;
 
 /**
- * Moves what is selected, in steps of the grid; freely while ctrl is held, along one direction while shift is. A step of the
- * drag only sets an offset: the groups to be painted are gathered once, when it begins.
+ * Moves what is selected, in steps of the grid; freely while ctrl is held, along one direction while shift is. Over an element that takes
+ * what is moved it is dropped there instead. A step of the drag only sets an offset: the groups to be painted are gathered once, when it
+ * begins.
  *
  * @param from     where it began, screen px
  * @param elements what is moved
@@ -28,19 +29,36 @@ public record MoveTool(Point from, Set<String> elements, List<Group> ghosts) imp
         Set<String> moved = new LinkedHashSet<>(context.selection());
         moved.removeIf(id -> !context.advice().movable(id));
         List<Group> ghosts = new ArrayList<>();
-        moved.forEach(id -> ghosts.addAll(context.hits().groups(id)));
+        for (String id : moved) {
+            // lines to a device stay where they are until it is put down
+            context.hits().groups(id).stream().filter(group -> group.kind() != Group.Kind.EDGE).forEach(ghosts::add);
+        }
         return new MoveTool(from, moved, ghosts);
     }
 
     @Override
     public ToolResult pointer(PointerEvent event, ToolContext context) {
+        if (event.what() == PointerEvent.What.LEAVE) {
+            return ToolResult.to(this, Feedback.NONE);
+        }
         Point by = by(event, context);
-        return switch (event.what()) {
-            case RELEASE -> by.x() == 0 && by.y() == 0 ? captureLost()
+        Point at = context.viewport().toSheet(event.at());
+        String target = context.under(event.at(), id -> !elements.contains(id)
+                && context.advice().drop(elements, id, at) != null);
+        Verdict drop = target == null ? null : context.advice().drop(elements, target, at);
+        if (event.what() == PointerEvent.What.RELEASE) {
+            if (drop != null) {
+                return drop.possible() ? ToolResult.editing(new SelectTool(), new EditRequest.Drop(elements, target, at))
+                        : captureLost();
+            }
+            return by.x() == 0 && by.y() == 0 ? captureLost()
                     : ToolResult.editing(new SelectTool(), new EditRequest.Move(elements, by.x(), by.y()));
-            case LEAVE -> ToolResult.to(this, Feedback.NONE);
-            default -> ToolResult.to(this, new Feedback(null, ghosts, by.x(), by.y(), null));
-        };
+        }
+        if (drop == null) {
+            return ToolResult.to(this, new Feedback(null, ghosts, by.x(), by.y(), null));
+        }
+        List<Group> over = new Overlay(context).frame(target, drop).bubble(event.at(), drop).groups();
+        return ToolResult.to(this, new Feedback(target, ghosts, by.x(), by.y(), null, over, drop));
     }
 
     private Point by(PointerEvent event, ToolContext context) {

@@ -55,12 +55,17 @@ record MovingOnly(Predicate<String> which) implements Advice {
     }
 
     @Override
+    public String kept(EdgeEnd moved) {
+        return null;
+    }
+
+    @Override
     public Verdict reconnect(EdgeEnd end, String to) {
         return NO;
     }
 
     @Override
-    public List<Point> bends(String edge) {
+    public List<Point> line(String edge) {
         return null;
     }
 

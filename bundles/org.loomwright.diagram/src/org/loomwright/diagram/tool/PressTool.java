@@ -21,6 +21,7 @@ public record PressTool(Point from, String alone) implements Tool {
             case MOVE -> from.distance(event.at()) < STILL_PX || context.selection().stream().noneMatch(context.advice()::movable)
                     ? ToolResult.to(this, Feedback.NONE)
                     : MoveTool.begin(from, context).pointer(event, context);
+            case DOUBLE -> SelectTool.renaming(new SelectTool(), context.under(event.at()));
             default -> ToolResult.to(this, Feedback.NONE);
         };
     }

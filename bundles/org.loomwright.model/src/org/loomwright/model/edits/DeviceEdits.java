@@ -51,6 +51,12 @@ public final class DeviceEdits {
         return WiringEdits.addDevice(holder, name(holder, part), part, place);
     }
 
+    /** Adds a device whose place is not known yet. */
+    public static Device addUnplaced(EObject holder, DevicePart part) {
+        requireUsable(holder, part);
+        return WiringEdits.addDevice(holder, name(holder, part), part, null);
+    }
+
     /**
      * Adds a device on a run.
      *
