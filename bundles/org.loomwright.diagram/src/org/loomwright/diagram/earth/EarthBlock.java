@@ -13,10 +13,11 @@ import org.loomwright.diagram.services.CaseView;
  * @param stud    the earth point, or case
  * @param amps    current that its entries bring, without the straps' there, A; NaN without figures
  * @param head    what stands in bold at its stub
+ * @param before  its current before a strap was lost; empty when there is none to be shown
  * @param lines   one an entry, the largest current first
  * @param widthPx room it takes
  */
-record EarthBlock(EarthContent.Stud stud, double amps, String head, List<Line> lines, double widthPx) {
+record EarthBlock(EarthContent.Stud stud, double amps, String head, String before, List<Line> lines, double widthPx) {
     static final double LINE_PX = 16;
     static final double STUB_PX = 34;
     private static final int MOST = 9;
@@ -33,7 +34,8 @@ record EarthBlock(EarthContent.Stud stud, double amps, String head, List<Line> l
         lines = List.copyOf(lines);
     }
 
-    static EarthBlock of(EarthContent.Stud stud, CaseView figures, TextMeasure type) {
+    static EarthBlock of(EarthContent.Stud stud, EarthState state, TextMeasure type) {
+        CaseView figures = state.now();
         List<EarthContent.Entry> entries = new ArrayList<>(stud.entries());
         if (figures != null) {
             entries.sort(Comparator.comparingDouble(entry -> -StrictMath.abs(amps(entry, figures))));
@@ -57,12 +59,16 @@ record EarthBlock(EarthContent.Stud stud, double amps, String head, List<Line> l
         }
         String head = figures == null ? stud.label() == null ? "" : stud.label()
                 : EarthText.amps(total) + (stud.label() == null ? "" : "  " + stud.label());
-        double width = StrictMath.max(LEAST_PX, 20 + type.widthPx(head, 12, true));
+        String before = state.before() == null ? null
+                : EarthText.amps(stud.entries().stream().mapToDouble(entry -> amps(entry, state.before())).sum());
+        before = before == null || figures != null && before.equals(EarthText.amps(total)) ? "" : before;
+        double width = StrictMath.max(LEAST_PX, 20 + type.widthPx(head, 12, true)
+                + (before.isEmpty() ? 0 : 8 + type.widthPx(before, 12, false)));
         for (Line line : lines) {
             width = StrictMath.max(width, type.widthPx(line.words(), 12, false)
                     + (line.figure().isEmpty() ? 0 : 14 + type.widthPx(line.figure(), 12, false)));
         }
-        return new EarthBlock(stud, total, head, lines, StrictMath.ceil(width));
+        return new EarthBlock(stud, total, head, before, lines, StrictMath.ceil(width));
     }
 
     private static double amps(EarthContent.Entry entry, CaseView figures) {

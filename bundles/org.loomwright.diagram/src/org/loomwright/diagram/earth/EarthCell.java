@@ -26,26 +26,28 @@ final class EarthCell {
     /** Rows at the rim, by join, px below the upper rim. */
     final Map<EarthContent.Join, Double> rows = new LinkedHashMap<>();
     final String potential;
+    /** Potential before a loss; null when there is none to be shown. */
+    final String potentialBefore;
     double left;
     double top;
     double width;
     double height;
 
-    EarthCell(EarthContent content, int index, CaseView figures, StudyView study, TextMeasure type) {
+    EarthCell(EarthContent content, int index, EarthState state, StudyView study, TextMeasure type) {
         this.index = index;
         body = content.bodies().get(index);
-        Double volts = figures == null ? null : figures.bodies().get(body.id());
-        potential = figures == null ? null : volts == null ? "tied to no source" : EarthText.volts(volts);
+        potential = state.potential(body.id());
+        potentialBefore = state.potentialBefore(body.id());
         List<EarthContent.Stud> studs = content.studsOf(index);
         for (int s = 0; s < studs.size(); s++) {
-            (studs.size() > 3 && s >= (studs.size() + 1) / 2 ? above : below).add(EarthBlock.of(studs.get(s), figures, type));
+            (studs.size() > 3 && s >= (studs.size() + 1) / 2 ? above : below).add(EarthBlock.of(studs.get(s), state, type));
         }
         double rims = 0;
         for (EarthContent.Join join : content.joins()) {
             String stud = join.a() == index ? join.studA() : join.b() == index ? join.studB() : null;
             rims = stud == null ? rims : StrictMath.max(rims, type.widthPx(stud, 12, false) + 10);
         }
-        double head = StrictMath.max(headWidth(type), 60) + (study != null && study.markWithin(body.id()) != null ? 40 : 0);
+        double head = StrictMath.max(headWidth(type), 60) + (state.loss() == null && study != null && study.markWithin(body.id()) != null ? 40 : 0);
         width = StrictMath.max(STRIP_PX + head + 2 * (rims + PAD_PX),
                 StrictMath.max(rowWidth(below), rowWidth(above)));
         width = StrictMath.max(width, 150);
@@ -58,7 +60,13 @@ final class EarthCell {
     private double headWidth(TextMeasure type) {
         double most = type.widthPx(body.title(), 13, false);
         most = StrictMath.max(most, body.policy() == null ? 0 : type.widthPx(body.policy(), 12, false));
-        return StrictMath.max(most, potential == null ? 0 : type.widthPx(potential, 13, true));
+        double now = potential == null ? 0 : type.widthPx(potential, 13, true);
+        return StrictMath.max(most, now + (potentialBefore == null ? 0 : beforePx(type) + type.widthPx(potentialBefore, 12, false)));
+    }
+
+    /** How far right of the head's beginning the potential before a loss stands. */
+    double beforePx(TextMeasure type) {
+        return potential == null ? 0 : type.widthPx(potential, 13, true) + 8;
     }
 
     private static double rowWidth(List<EarthBlock> blocks) {

@@ -12,22 +12,20 @@ import org.loomwright.diagram.services.FindingMark;
 final class EarthLabels {
     private static final double BADGE_PX = 28;
     private final DrawingRequest request;
+    private final EarthState state;
     private final TextMeasure type;
 
-    EarthLabels(DrawingRequest request, TextMeasure type) {
+    EarthLabels(DrawingRequest request, EarthState state, TextMeasure type) {
         this.request = request;
+        this.state = state;
         this.type = type;
     }
 
-    /** A piece of a line. */
-    record Piece(String text, boolean bold) {
-    }
-
-    /** The strap's figures in the case drawn; null for none. */
-    CaseView.Strap figures(EarthContent.Join join) {
-        CaseView figures = request.figures();
-        CaseView.Strap strap = figures == null ? null : figures.bonds().get(join.id());
-        return strap == null && figures != null ? figures.seams().get(join.id()) : strap;
+    /** A piece of a line; faint for what was before. */
+    record Piece(String text, boolean bold, boolean faint) {
+        Piece(String text, boolean bold) {
+            this(text, bold, false);
+        }
     }
 
     List<Piece> above(EarthContent.Join join) {
@@ -36,10 +34,18 @@ final class EarthLabels {
 
     List<Piece> below(EarthContent.Join join) {
         List<Piece> pieces = new ArrayList<>();
-        CaseView.Strap figures = figures(join);
-        if (figures != null) {
-            pieces.add(new Piece(EarthText.amps(figures.amps()), true));
-            pieces.add(new Piece(EarthText.volts(figures.dropV()), false));
+        CaseView.Strap now = state.now(join);
+        CaseView.Strap before = state.before(join);
+        if (state.lost(join)) {
+            pieces.add(new Piece("lost", true));
+        } else if (now != null) {
+            pieces.add(new Piece(EarthText.amps(now.amps()), true));
+        }
+        if (before != null && (now == null || state.lost(join) || !shown(before).equals(shown(now)))) {
+            pieces.add(new Piece(EarthText.amps(before.amps()), false, true));
+        }
+        if (now != null && !state.lost(join)) {
+            pieces.add(new Piece(EarthText.volts(now.dropV()), false));
         }
         if (!Double.isNaN(join.ohm())) {
             pieces.add(new Piece(EarthText.ohms(join.ohm()), false));
@@ -47,9 +53,13 @@ final class EarthLabels {
         return pieces;
     }
 
-    /** The badge of a strap: of its own findings, else as a cause; null for none. */
+    private static String shown(CaseView.Strap strap) {
+        return EarthText.amps(strap.amps());
+    }
+
+    /** The badge of a strap: of its own findings, else as a cause; null for none, and for what is not now. */
     FindingMark mark(String id) {
-        if (request.study() == null || id == null) {
+        if (request.study() == null || id == null || state.loss() != null) {
             return null;
         }
         FindingMark own = request.study().markWithin(id);

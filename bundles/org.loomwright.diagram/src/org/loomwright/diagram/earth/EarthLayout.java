@@ -35,15 +35,15 @@ final class EarthLayout {
     private final int[] side;
     private final int[] depth;
 
-    EarthLayout(DrawingRequest request, EarthContent content, EarthLabels texts, TextMeasure type, double x, double y,
-            boolean asPlaced) {
+    EarthLayout(DrawingRequest request, EarthState state, EarthContent content, EarthLabels texts, TextMeasure type, double x,
+            double y, boolean asPlaced) {
         this.content = content;
         this.texts = texts;
         tree = new EarthTree(content);
         side = new int[content.bodies().size()];
         depth = new int[side.length];
         for (int b = 0; b < side.length; b++) {
-            cells.add(new EarthCell(content, b, request.figures(), request.study(), type));
+            cells.add(new EarthCell(content, b, state, request.study(), type));
         }
         double top = y;
         for (int root : tree.roots) {

@@ -11,6 +11,7 @@ import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.SceneBuilder;
 import org.loomwright.diagram.scene.Stroke;
 import org.loomwright.diagram.scene.TextMeasure;
+import org.loomwright.diagram.scene.Veil;
 import org.loomwright.diagram.services.CaseView;
 import org.loomwright.diagram.services.FindingMark;
 import org.loomwright.diagram.symbol.LineWeight;
@@ -21,14 +22,16 @@ final class EarthPainter {
     private final SceneBuilder scene;
     private final TextMeasure type;
     private final EarthLabels labels;
+    private final EarthState state;
     private final CaseView figures;
     private final OverlayScale scale;
 
-    EarthPainter(SceneBuilder scene, TextMeasure type, EarthLabels labels, CaseView figures, OverlayScale scale) {
+    EarthPainter(SceneBuilder scene, TextMeasure type, EarthLabels labels, EarthState state, OverlayScale scale) {
         this.scene = scene;
         this.type = type;
         this.labels = labels;
-        this.figures = figures;
+        this.state = state;
+        figures = state.now();
         this.scale = scale;
     }
 
@@ -53,8 +56,11 @@ final class EarthPainter {
         if (cell.potential != null) {
             scene.text(cell.headX(), y + 18, cell.potential, 13, true, Anchor.START, Role.INK);
         }
+        if (cell.potentialBefore != null) {
+            scene.text(cell.headX() + cell.beforePx(type), y + 18, cell.potentialBefore, 12, false, Anchor.START, Role.INK3);
+        }
         if (body.policy() != null) {
-            scene.text(cell.headX(), y + (cell.potential == null ? 17 : 35), body.policy(), 12, false, Anchor.START, Role.INK2);
+            scene.text(cell.headX(), y + (cell.potential == null && cell.potentialBefore == null ? 17 : 35), body.policy(), 12, false, Anchor.START, Role.INK2);
         }
         badge(body.id(), cell.right() - 20, cell.headY() - 4);
     }
@@ -67,9 +73,17 @@ final class EarthPainter {
         }
     }
 
-    /** The line of a strap with its arrow. */
+    /** The line of a strap with its arrow; of a lost one its stubs with a cross between them. */
     void line(EarthContent.Join join, List<Point> way) {
-        CaseView.Strap strap = labels.figures(join);
+        if (state.lost(join)) {
+            new LostMark(scene).paint(join, way);
+            return;
+        }
+        if (state.detour(join)) {
+            scene.group(Kind.OVERLAY, join.id(), join.shown() + " carries more than before");
+            scene.line(Stroke.solid(Veil.whatIf(), LostMark.HALO_PX), way);
+        }
+        CaseView.Strap strap = state.now(join);
         boolean idle = strap != null && StrictMath.abs(strap.amps()) < NOTHING_A;
         LineWeight weight = Double.isNaN(join.sectionMm2()) ? LineWeight.of(35) : LineWeight.of(join.sectionMm2());
         scene.group(Kind.EDGE, join.id(), join.shown());
@@ -149,6 +163,10 @@ final class EarthPainter {
         scene.group(Kind.LABEL, block.stud().id(), block.stud().shown());
         scene.text(at + 9, rim + (down > 0 ? -7 : 16), block.stud().shown(), 12, false, Anchor.START, Role.INK2);
         scene.text(x + 20, rim + down * 20 + 4, block.head(), 12, true, Anchor.START, idle ? Role.INK3 : Role.INK);
+        if (!block.before().isEmpty()) {
+            scene.text(x + 28 + type.widthPx(block.head(), 12, true), rim + down * 20 + 4, block.before(), 12, false, Anchor.START,
+                    Role.INK3);
+        }
         double first = down > 0 ? tip + 13 : tip - 5 - EarthBlock.LINE_PX * (block.lines().size() - 1);
         for (int i = 0; i < block.lines().size(); i++) {
             entry(block, block.lines().get(i), x, first + EarthBlock.LINE_PX * i);
@@ -178,18 +196,19 @@ final class EarthPainter {
         if (shift > 0) {
             badge(join.id(), at.x() + 10, at.y() - 18);
         }
-        CaseView.Strap strap = labels.figures(join);
-        boolean idle = strap != null && StrictMath.abs(strap.amps()) < NOTHING_A;
+        CaseView.Strap strap = state.now(join);
+        boolean idle = strap != null && StrictMath.abs(strap.amps()) < NOTHING_A && !state.lost(join);
         scene.group(Kind.LABEL, join.id(), join.shown());
         boolean plated = way.size() > 4;
-        line(labels.above(join), at.x() + shift, at.y() - 10, idle, plated);
-        line(labels.below(join), at.x(), at.y() + 19, idle, plated);
+        double aside = state.lost(join) ? LostMark.ASIDE_PX : 0;
+        line(labels.above(join), at.x() + shift, at.y() - 10 - aside, idle, plated);
+        line(labels.below(join), at.x(), at.y() + 19 + aside, idle, plated);
     }
 
     private void line(List<EarthLabels.Piece> pieces, double from, double y, boolean idle, boolean plated) {
         double x = from;
         for (EarthLabels.Piece piece : pieces) {
-            Role role = idle ? Role.INK3 : piece.bold() ? Role.INK : Role.INK2;
+            Role role = idle || piece.faint() ? Role.INK3 : piece.bold() ? Role.INK : Role.INK2;
             if (plated) {
                 scene.platedText(x, y, piece.text(), 12, piece.bold(), Anchor.START, role);
             } else {

@@ -34,10 +34,12 @@ public final class EarthScene {
     private static final double DOWN = 0.35;
 
     private final DrawingRequest request;
+    private final EarthState state;
     private final TextMeasure type;
 
     private EarthScene(DrawingRequest request, TextMeasure type) {
         this.request = request;
+        state = EarthState.of(request);
         this.type = type;
     }
 
@@ -48,14 +50,16 @@ public final class EarthScene {
 
     private Scene build() {
         EarthContent content = EarthReader.read(request);
-        EarthLabels labels = new EarthLabels(request, type);
-        Bounds free = room(new EarthLayout(request, content, labels, type, SIDE_PX, TOP_PX, false));
+        EarthLabels labels = new EarthLabels(request, state, type);
+        Bounds free = room(new EarthLayout(request, state, content, labels, type, SIDE_PX, TOP_PX, false));
         double width = StrictMath.max(LEAST_WIDTH_PX, StrictMath.ceil(free.right() + SIDE_PX));
-        EarthFindings findings = EarthFindings.of(request, content, type, width - 2 * SIDE_PX);
-        double below = findings.heightPx() + FOOT_PX;
+        EarthLoss loss = EarthLoss.of(state, type, width - 2 * SIDE_PX);
+        EarthFindings findings = EarthFindings.of(state.loss() == null ? request : request.with(null, request.caseName()), content,
+                type, width - 2 * SIDE_PX);
+        double below = loss.heightPx() + findings.heightPx() + FOOT_PX;
         double spare = StrictMath.max(0, width / StrictMath.sqrt(2) - free.bottom() - below);
         double top = TOP_PX + StrictMath.rint(DOWN * spare);
-        EarthLayout layout = new EarthLayout(request, content, labels, type, SIDE_PX, top, true);
+        EarthLayout layout = new EarthLayout(request, state, content, labels, type, SIDE_PX, top, true);
         Bounds room = room(layout);
         width = StrictMath.max(width, StrictMath.ceil(room.right() + SIDE_PX));
         double height = StrictMath.ceil(StrictMath.max(room.bottom() + below, width / StrictMath.sqrt(2)));
@@ -65,12 +69,13 @@ public final class EarthScene {
         foot.frame();
         head(scene, content);
         OverlayScale scale = scale();
-        EarthPainter painter = new EarthPainter(scene, type, labels, request.figures(), scale);
+        EarthPainter painter = new EarthPainter(scene, type, labels, state, scale);
         layout.cells.forEach(painter::body);
         content.joins().forEach(join -> painter.line(join, layout.ways.get(join)));
         content.joins().forEach(join -> painter.ends(join, layout));
         layout.cells.forEach(painter::returns);
         content.joins().forEach(join -> painter.label(join, layout.labels.get(join), layout.ways.get(join)));
+        loss.paint(scene, SIDE_PX, room.bottom());
         findings.paint(scene, SIDE_PX, room.bottom());
         legend(scene, scale, height);
         foot.titleBlock(fields());
@@ -98,6 +103,11 @@ public final class EarthScene {
             words.add("No state chosen: without currents and potentials.");
         } else {
             words.add("Case " + figures.name() + ".");
+            if (state.loss() != null) {
+                words.add("What if " + state.loss().shown() + " is lost" + (state.now() != null
+                        ? ": figures at that moment, those with it in place in grey." : ": no operating point is left; the "
+                                + "figures in grey are those with it in place."));
+            }
             words.add(figures.settled() ? "Potentials against " + request.study().reference()
                     + "; currents are amounts, arrows tell their direction."
                     : "This state has no operating point; its figures say little.");
@@ -109,7 +119,7 @@ public final class EarthScene {
     }
 
     private OverlayScale scale() {
-        CaseView figures = request.figures();
+        CaseView figures = state.now();
         if (figures == null || figures.bodies().isEmpty()) {
             return null;
         }
@@ -129,6 +139,9 @@ public final class EarthScene {
         scene.rectangle(Fill.solid(Role.BODY), null, 456, y - 8, 24, 16);
         scene.rectangle(Fill.hatched(Role.HAIR), Stroke.dashed(Role.INK, 1.25, 12.0, 3.0, 2.0, 3.0), 456, y - 8, 24, 16);
         scene.text(488, y + 4, "body closed to returns", 12, false, Anchor.START, Role.INK2);
+        if (state.loss() != null) {
+            new LostMark(scene).key(456, y - 30);
+        }
         if (scale != null) {
             OverlayLegend.paint(scene, type, scale, 40, height - 128);
         }
@@ -141,6 +154,9 @@ public final class EarthScene {
             fields.add(new EarthFoot.Field("arrangement", request.arrangement().getName()));
         }
         fields.add(new EarthFoot.Field("case", request.caseName() == null ? "none" : request.caseName()));
+        if (state.loss() != null) {
+            fields.add(new EarthFoot.Field("what if", state.loss().shown() + " lost"));
+        }
         return fields;
     }
 }

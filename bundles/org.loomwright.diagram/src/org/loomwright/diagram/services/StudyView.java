@@ -4,9 +4,11 @@ package org.loomwright.diagram.services;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.emf.common.util.BasicMonitor;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.check.CheckContext;
+import org.loomwright.engine.earth.StrapLoss;
 import org.loomwright.engine.earth.StructureLevels;
 import org.loomwright.engine.nets.NetFinder;
 import org.loomwright.engine.result.Finding;
@@ -21,6 +23,7 @@ public final class StudyView {
     private final FindingIndex index;
     private final Map<String, SolvedCase> cases = new LinkedHashMap<>();
     private final Map<String, CaseView> views = new LinkedHashMap<>();
+    private final Map<List<String>, LostStrap> losses = new LinkedHashMap<>();
 
     private StudyView(CheckContext context, List<Finding> findings) {
         this.context = context;
@@ -58,6 +61,23 @@ public final class StudyView {
     public synchronized CaseView caseView(String name) {
         SolvedCase solved = cases.get(name);
         return solved == null ? null : views.computeIfAbsent(name, n -> CaseView.of(context, solved));
+    }
+
+    /**
+     * What a lost strap comes to in a case; null when there is no such strap or case.
+     *
+     * @param bond id of the strap
+     */
+    public synchronized LostStrap lost(String caseName, String bond) {
+        SolvedCase solved = cases.get(caseName);
+        int index = plan().bonds().stream().map(Plan.Bond::id).toList().indexOf(bond);
+        if (solved == null || index < 0) {
+            return null;
+        }
+        return losses.computeIfAbsent(List.of(caseName, bond), key -> {
+            StrapLoss loss = StrapLoss.of(context, solved, index, new BasicMonitor());
+            return new LostStrap(bond, shown(bond), CaseView.of(context, loss.after()), loss.harmful(), loss.told(), loss.more());
+        });
     }
 
     /** Mark of an element for the findings about itself; null for none. */
