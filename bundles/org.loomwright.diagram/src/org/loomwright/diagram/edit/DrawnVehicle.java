@@ -13,6 +13,7 @@ import org.loomwright.diagram.tool.Advice;
 import org.loomwright.diagram.tool.EditRequest;
 import org.loomwright.diagram.tool.Verdict;
 import org.loomwright.model.edits.VehicleEdits;
+import org.loomwright.model.edits.WiringFragment;
 import org.loomwright.model.files.Fragments;
 import org.loomwright.model.parts.Named;
 import org.loomwright.model.vehicle.Arrangement;
@@ -37,6 +38,7 @@ public final class DrawnVehicle implements Advice {
     private final Placing placing;
     private final Removing removing;
     private final Bending bending;
+    private final Copying copying;
 
     private DrawnVehicle(Drawn drawn) {
         this.drawn = drawn;
@@ -46,6 +48,7 @@ public final class DrawnVehicle implements Advice {
         placing = new Placing(drawn, ground);
         removing = new Removing(drawn);
         bending = new Bending(drawn);
+        copying = new Copying(drawn);
     }
 
     /**
@@ -66,7 +69,8 @@ public final class DrawnVehicle implements Advice {
     /**
      * The step that does what a tool asked for.
      *
-     * @throws IllegalArgumentException for a request that changes no model: {@link EditRequest.Copy}, {@link EditRequest.Rename}
+     * @throws IllegalArgumentException for a request that changes no model, {@link EditRequest.Copy} and {@link EditRequest.Rename},
+     *                                  and for {@link EditRequest.Paste}, which needs a clipboard: see {@link #paste}
      */
     public Step step(EditRequest request) {
         if (request instanceof EditRequest.Move move) {
@@ -101,6 +105,12 @@ public final class DrawnVehicle implements Advice {
         if (request instanceof EditRequest.Delete delete) {
             return step("delete", delete.elements(), () -> removing.remove(delete.elements()));
         }
+        if (request instanceof EditRequest.Cut cut) {
+            return step("cut", cut.elements(), () -> removing.remove(cut.elements()));
+        }
+        if (request instanceof EditRequest.Duplicate twice) {
+            return step("duplicate", twice.elements(), () -> copying.paste(copying.clip(twice.elements()), null));
+        }
         if (request instanceof EditRequest.Named named) {
             return step("rename", Set.of(named.element()), () -> rename(named.element(), named.name()));
         }
@@ -111,6 +121,24 @@ public final class DrawnVehicle implements Advice {
         String subject = elements.size() == 1 ? drawn.label(drawn.element(elements.iterator().next()))
                 : Integer.toString(elements.size());
         return new Step(verb, subject, change);
+    }
+
+    /**
+     * A copy for the clipboard, for {@link EditRequest.Copy} and {@link EditRequest.Cut}; it may be pasted into any vehicle.
+     *
+     * @throws IllegalArgumentException when nothing of it can be copied
+     */
+    public WiringFragment clip(Set<String> elements) {
+        return copying.clip(elements);
+    }
+
+    /**
+     * The step that adds what is in the clipboard.
+     *
+     * @param target element selected, see {@link EditRequest.Paste}; may be null
+     */
+    public Step paste(WiringFragment clipboard, String target) {
+        return new Step("paste", "", () -> copying.paste(clipboard, target));
     }
 
     /** What a deletion takes along beside the elements, in words; empty for nothing. */
