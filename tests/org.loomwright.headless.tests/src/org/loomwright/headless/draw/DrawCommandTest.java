@@ -101,11 +101,11 @@ class DrawCommandTest {
             assertEquals(2, run.code(), each[0] + " " + run.err());
             assertTrue(run.err().contains(each[2].toString()), run.err());
         }
-        assertEquals(2, CommandRun.of("draw", OTTER, "--out", temp.resolve("no.pdf")).code());
+        assertEquals(2, CommandRun.of("draw", OTTER, "--out", temp.resolve("no.gif")).code());
         assertEquals(2, CommandRun.of("draw", temp.resolve("absent.vehicle"), "--out", temp.resolve("no.svg")).code());
         Path broken = Files.writeString(temp.resolve("broken.vehicle"), "<vehicle");
         assertEquals(2, CommandRun.of("draw", broken, "--out", temp.resolve("no.svg")).code());
         assertFalse(Files.exists(temp.resolve("no.svg")));
-        assertFalse(Files.exists(temp.resolve("no.pdf")));
+        assertFalse(Files.exists(temp.resolve("no.gif")));
     }
 }
