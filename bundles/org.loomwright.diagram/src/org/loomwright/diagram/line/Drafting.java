@@ -19,7 +19,7 @@ import org.loomwright.diagram.symbol.LineWeight;
  */
 record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures figures, TextMeasure measure) {
     /** Pitch of rows, px. */
-    static final double ROW_PX = 45;
+    static final double ROW_PX = 40;
 
     /** Colour of a device: grey when a case is drawn in which it carries nothing. */
     Role tone(Unit unit) {

@@ -55,6 +55,10 @@ final class HubDrawing {
         return id;
     }
 
+    Unit unit() {
+        return unit;
+    }
+
     /** A port for one more line that comes in. */
     String right(String line, double px) {
         weights.put(line, px);

@@ -28,28 +28,13 @@ final class LineFrame {
         this.size = size;
     }
 
-    void paint(String title, double left, double loadsX, double figuresX) {
+    void paint(String title, double left) {
         scene.group(Group.Kind.GROUND, null, "sheet").rectangle(null, Stroke.solid(Role.INK3, 1), MARGIN, MARGIN,
                 size.widthPx() - 2 * MARGIN, size.heightPx() - 2 * MARGIN);
         scene.text(left, 54, title, 20, true, Mark.Anchor.START, Role.INK);
         scene.text(left, 76, subtitle(), LineText.PX, false, Mark.Anchor.START, Role.INK2);
-        scene.text(left, 106, "Sources", 13, false, Mark.Anchor.START, Role.INK2);
-        if (loadsX > left + 80) {
-            scene.text(loadsX + 20, 106, "Loads", 13, false, Mark.Anchor.START, Role.INK2);
-        }
-        if (drafting.figures().live()) {
-            head("V", figuresX + LoadColumn.VOLTS_X);
-            head("A", figuresX + LoadColumn.AMPS_X);
-            head("drop %", figuresX + LoadColumn.DROP_X);
-        }
-        scene.line(LineSheet.hair(), new org.loomwright.diagram.scene.Point(left, 114),
-                new org.loomwright.diagram.scene.Point(size.widthPx() - MARGIN - 20, 114));
         legend(left, size.heightPx() - MARGIN - BLOCK_H / 2);
         block();
-    }
-
-    private void head(String text, double x) {
-        scene.text(x, 106, text, 13, false, Mark.Anchor.END, Role.INK2);
     }
 
     private String subtitle() {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.diagram.line;
 
-import org.loomwright.diagram.layout.LayeredLayout;
-import org.loomwright.diagram.layout.Placed;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.TextMeasure;
 import org.loomwright.diagram.services.DrawingRequest;
@@ -26,12 +24,6 @@ public final class LineScene {
         LineFigures figures = request.study() == null ? LineFigures.NONE
                 : new StudiedFigures(request.study(), request.figures());
         Drafting drafting = new Drafting(content, polarity, Flow.of(content, polarity), figures, measure);
-        SupplyGraph supply = SupplyGraph.of(drafting);
-        ReturnGraph returns = ReturnGraph.of(drafting, supply.loads());
-        Placed above = LayeredLayout.of(supply.nodes().values().stream().map(LineNode::forLayout).toList(), supply.edges(), true);
-        Placed below = LayeredLayout.of(returns.nodes().values().stream().map(LineNode::forLayout).toList(), returns.edges(),
-                false);
-        LineSheet sheet = new LineSheet(request, drafting, supply, returns, above, below);
-        return sheet.scene();
+        return new LineSheet(request, drafting).scene();
     }
 }

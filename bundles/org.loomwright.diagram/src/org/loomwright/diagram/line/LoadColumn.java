@@ -10,9 +10,9 @@ import org.loomwright.diagram.scene.SceneBuilder;
 
 /** The column of names, volts, amps and drops at the right of the loads. */
 final class LoadColumn {
-    static final double VOLTS_X = 60;
-    static final double AMPS_X = 116;
-    static final double DROP_X = 172;
+    private static final double VOLTS_X = 60;
+    private static final double AMPS_X = 116;
+    private static final double DROP_X = 172;
     private static final double NAME_ROOM = 200;
     private final Drafting drafting;
 
@@ -28,6 +28,23 @@ final class LoadColumn {
                     + LineText.width(drafting.measure(), label(unit), false));
         }
         return width;
+    }
+
+    double titleWidth(String title) {
+        return drafting.measure().widthPx(title, 13, true);
+    }
+
+    /** Heads of the figures. */
+    void heads(SceneBuilder scene, double x, double y) {
+        if (drafting.figures().live()) {
+            head(scene, "V", x + VOLTS_X, y);
+            head(scene, "A", x + AMPS_X, y);
+            head(scene, "drop %", x + DROP_X, y);
+        }
+    }
+
+    private static void head(SceneBuilder scene, String text, double x, double y) {
+        scene.text(x, y, text, 13, false, Mark.Anchor.END, Role.INK2);
     }
 
     private String label(Unit unit) {

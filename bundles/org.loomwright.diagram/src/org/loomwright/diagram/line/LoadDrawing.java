@@ -2,6 +2,7 @@
 package org.loomwright.diagram.line;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
@@ -17,8 +18,8 @@ import org.loomwright.diagram.symbol.Symbols;
 /** What takes current: its symbol at the end of the supply, and the beginning of its return. */
 final class LoadDrawing {
     /** Height of the row in which supply and return lie, px below the upper side. */
-    static final double ROW_Y = 18;
-    private static final double HEIGHT_PX = 36;
+    static final double ROW_Y = 17;
+    private static final double HEIGHT_PX = 34;
     private static final double CENTRE_X = 34;
     private static final double STUB_X = 62;
     private static final double EXTRA_ROW_PX = 24;
@@ -82,8 +83,18 @@ final class LoadDrawing {
         return StrictMath.max(STUB_X + 16, label == 0 ? 0 : textX() + label + 8);
     }
 
+    /** Terminals that are fed. */
+    int inlets() {
+        return inlets.size();
+    }
+
+    /** Width of a column of loads, px. */
+    static double width(Collection<LoadDrawing> column) {
+        return StrictMath.ceil(column.stream().mapToDouble(LoadDrawing::need).max().orElse(0) / 10) * 10;
+    }
+
     /** Width wanted, px. */
-    double need() {
+    private double need() {
         double frame = returns.structure() || byCase()
                 ? FrameStub.SIGN_PX + LineText.width(drafting.measure(), bodyName(), false) + 10 : 0;
         return stubEnd() + frame;

@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.loomwright.diagram.layout.LayoutEdge;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
+import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.symbol.LineWeight;
 import org.loomwright.model.parts.DeviceKind;
 import org.loomwright.model.vehicle.EarthPoint;
@@ -19,33 +21,46 @@ final class ReturnGraph {
     private final Drafting drafting;
     private final ReturnHubs hubs;
     private final Map<String, HubDrawing> drawings = new LinkedHashMap<>();
-    private final Map<String, LineNode> nodes = new LinkedHashMap<>();
-    private final List<LayoutEdge> edges = new ArrayList<>();
-    private final Map<String, Wire> wires = new LinkedHashMap<>();
-    private final Map<String, WireLabel> labels = new LinkedHashMap<>();
+    private final LineGraph graph = new LineGraph(false);
     private final Map<String, Collector> collectors = new LinkedHashMap<>();
+    private final ReturnSections sections;
 
     /**
      * What gathers the returns of several loads in one line.
      *
      * @param id        id of its node and edge
      * @param hub       where it leads
+     * @param section   index of the section in which the loads lie
      * @param loads     devices
      * @param sectionMm2 largest section of their returns, mm2, or null
      */
-    record Collector(String id, ReturnHub hub, List<String> loads, BigDecimal sectionMm2) {
+    record Collector(String id, ReturnHub hub, int section, List<String> loads, BigDecimal sectionMm2) {
         String text() {
-            return loads.size() == 1 ? "from " + BackText.shown(loads.get(0)) : "from " + loads.size() + " loads";
+            return "from " + source();
+        }
+
+        /** Together with another that leads to the same. */
+        Collector with(Collector other) {
+            List<String> all = new ArrayList<>(loads);
+            all.addAll(other.loads);
+            return new Collector(id, hub, section, all, sectionMm2 == null ? other.sectionMm2
+                    : other.sectionMm2 == null ? sectionMm2 : sectionMm2.max(other.sectionMm2));
+        }
+
+        private String source() {
+            return loads.size() == 1 ? BackText.shown(loads.get(0)) : loads.size() + " loads";
         }
     }
 
-    private ReturnGraph(Drafting drafting) {
+    private ReturnGraph(Drafting drafting, Map<String, Integer> sectionOf) {
         this.drafting = drafting;
         hubs = ReturnHubs.of(drafting);
+        sections = new ReturnSections(sectionOf);
     }
 
-    static ReturnGraph of(Drafting drafting, Map<String, LoadDrawing> loads) {
-        ReturnGraph graph = new ReturnGraph(drafting);
+    /** @param sectionOf index of the section of each node of the supply */
+    static ReturnGraph of(Drafting drafting, Map<String, LoadDrawing> loads, Map<String, Integer> sectionOf) {
+        ReturnGraph graph = new ReturnGraph(drafting, sectionOf);
         graph.gather(loads);
         graph.between();
         graph.connect();
@@ -54,20 +69,13 @@ final class ReturnGraph {
         return graph;
     }
 
-    Map<String, LineNode> nodes() {
-        return nodes;
+    LineGraph graph() {
+        return graph;
     }
 
-    List<LayoutEdge> edges() {
-        return edges;
-    }
-
-    Map<String, Wire> wires() {
-        return wires;
-    }
-
-    Map<String, WireLabel> labels() {
-        return labels;
+    /** Index of the section of each node. */
+    Map<String, Integer> sectionOf() {
+        return sections.of(graph);
     }
 
     /** Collectors by the id of their node. */
@@ -76,28 +84,31 @@ final class ReturnGraph {
     }
 
     private void gather(Map<String, LoadDrawing> loads) {
-        Map<ReturnHub, List<String>> byHub = new LinkedHashMap<>();
-        Map<ReturnHub, BigDecimal> largest = new LinkedHashMap<>();
-        loads.forEach((id, load) -> {
-            ReturnHub hub = load.returns().target() == null ? null : hubs.at(load.returns().target());
+        Map<String, Collector> found = new LinkedHashMap<>();
+        loads.forEach((load, drawing) -> {
+            ReturnHub hub = drawing.returns().target() == null ? null : hubs.at(drawing.returns().target());
             if (hub != null) {
-                byHub.computeIfAbsent(hub, none -> new ArrayList<>()).add(id);
-                load.returns().wires().forEach(wire -> {
-                    if (wire.sectionMm2() != null) {
-                        largest.merge(hub, wire.sectionMm2(), BigDecimal::max);
-                    }
-                });
+                int section = sections.ofSupply(load);
+                String id = "collector:" + section + ":" + hub.id();
+                Collector more = new Collector(id, hub, section, List.of(load), drawing.returns().wires().stream()
+                        .map(Wire::sectionMm2).filter(Objects::nonNull).max(BigDecimal::compareTo).orElse(null));
+                found.merge(id, more, Collector::with);
             }
         });
-        byHub.forEach((hub, ids) -> {
-            String id = "collector:" + hub.id();
-            collectors.put(id, new Collector(id, hub, ids, largest.get(hub)));
-            nodes.put(id, new LineNode(id, null, 2, 24, List.of(new LayoutPort(id + "<", 0, 12, LayoutPort.Side.LEFT)),
+        found.forEach((id, collector) -> {
+            collectors.put(id, collector);
+            graph.put(new LineNode(id, null, 2, 24, List.of(new LayoutPort(id + "<", 0, 12, LayoutPort.Side.LEFT)),
                     LayoutNode.Column.FIRST, List.of()));
-            HubDrawing to = drawing(hub);
-            String port = to.right(id, LineWeight.of(largest.get(hub)).px());
-            edges.add(new LayoutEdge(id, id + "<", port,
-                    LineText.width(drafting.measure(), collectors.get(id).text(), false) + 24, 40));
+            sections.put(id, collector.section());
+            HubDrawing to = drawing(collector.hub());
+            sections.vote(to.id(), collector.section());
+            LineWeight weight = LineWeight.of(collector.sectionMm2());
+            Role tone = collector.loads().stream().map(load -> drafting.tone(drafting.content().units().get(load)))
+                    .anyMatch(each -> each == Role.INK) ? Role.INK : Role.INK3;
+            graph.add(new LayoutEdge(id, id + "<", to.right(id, weight.px()),
+                    LineText.width(drafting.measure(), collector.text(), false) + 24, 40),
+                    new Trace(null, "returns to " + collector.hub().shown(), weight, true, tone, collector.source(),
+                            collector.hub().shown()), null);
         });
     }
 
@@ -127,11 +138,14 @@ final class ReturnGraph {
             EarthPoint earth = drafting.content().earths().get(a == null ? wire.a() : wire.b());
             if (a != null && b != null && a != b) {
                 boolean back = hubs.steps(a) >= hubs.steps(b);
-                edge(wire, drawing(back ? a : b).left(wire.key(), px), drawing(back ? b : a).right(wire.key(), px));
+                HubDrawing hub = drawing(back ? a : b);
+                edge(wire, hub.left(wire.key(), px), drawing(back ? b : a).right(wire.key(), px), back ? wire.a() : wire.b());
             } else if (earth != null && (a != null || b != null) && drawn(a == null ? b : a)) {
-                String id = "earth:" + earth.getName();
-                nodes.computeIfAbsent(id, none -> HubDrawing.earth(drafting, id, earth));
-                edge(wire, drawing(a == null ? b : a).left(wire.key(), px), id + ">");
+                HubDrawing hub = drawing(a == null ? b : a);
+                String id = "earth:" + hub.id() + ":" + earth.getName();
+                graph.nodes().computeIfAbsent(id, none -> HubDrawing.earth(drafting, id, earth));
+                sections.follow(id, hub.id());
+                edge(wire, hub.left(wire.key(), px), id + ">", a == null ? wire.b() : wire.a());
             }
         }
     }
@@ -149,11 +163,9 @@ final class ReturnGraph {
         return used;
     }
 
-    private void edge(Wire wire, String from, String to) {
-        WireLabel label = new WireLabel(drafting, wire, true);
-        edges.add(new LayoutEdge(wire.key(), from, to, label.width(), label.height()));
-        wires.put(wire.key(), wire);
-        labels.put(wire.key(), label);
+    private void edge(Wire wire, String from, String to, String start) {
+        graph.add(wire.key(), from, to, Trace.of(drafting, wire, true, start, wire.other(start)),
+                new WireLabel(drafting, wire, true));
     }
 
     /** Returns of what is no load at the end of a line, told as a text at the bar. */
@@ -174,6 +186,9 @@ final class ReturnGraph {
     }
 
     private void finish() {
-        drawings.values().forEach(drawing -> nodes.put(drawing.id(), drawing.node()));
+        drawings.values().forEach(drawing -> {
+            graph.put(drawing.node());
+            sections.at(drawing.id(), drawing.unit().id());
+        });
     }
 }

@@ -15,14 +15,11 @@ record SheetSize(String name, double widthPx, double heightPx) {
     /** Text of 12 px is still legible in print at this scale. */
     private static final double LEAST_SCALE = 0.8;
 
-    /** The smallest sheet around a drawing, lying or upright, whichever is smaller. */
+    /** The smallest lying sheet around a drawing. */
     static SheetSize around(double widthPx, double heightPx) {
         double ratio = StrictMath.sqrt(2);
-        double lying = StrictMath.max(LEAST_SHORT_PX, StrictMath.max(widthPx / ratio, heightPx));
-        double upright = StrictMath.max(LEAST_SHORT_PX, StrictMath.max(widthPx, heightPx / ratio));
-        double shorter = StrictMath.ceil(StrictMath.min(lying, upright));
-        double longer = StrictMath.ceil(shorter * ratio);
-        return lying <= upright ? new SheetSize(name(shorter), longer, shorter) : new SheetSize(name(shorter), shorter, longer);
+        double shorter = StrictMath.ceil(StrictMath.max(LEAST_SHORT_PX, StrictMath.max(widthPx / ratio, heightPx)));
+        return new SheetSize(name(shorter), StrictMath.ceil(shorter * ratio), shorter);
     }
 
     /** Names of ISO 216 up to A0; larger sheets are printed on several. */

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.loomwright.diagram.layout.LayoutEdge;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Group;
@@ -18,13 +17,12 @@ import org.loomwright.model.parts.DeviceKind;
 
 /** Nodes and edges of the supply side, ready to be placed. */
 final class SupplyGraph {
+    /** Begin of the id of an edge from a joint to its device. */
+    static final String LEAD = "lead:";
     private static final double TAP_PX = 8;
     private final Drafting drafting;
-    private final Map<String, LineNode> nodes = new LinkedHashMap<>();
+    private final LineGraph graph = new LineGraph(true);
     private final Map<String, LoadDrawing> loads = new LinkedHashMap<>();
-    private final List<LayoutEdge> edges = new ArrayList<>();
-    private final Map<String, Wire> wires = new LinkedHashMap<>();
-    private final Map<String, WireLabel> labels = new LinkedHashMap<>();
     private final List<Unit> idle = new ArrayList<>();
 
     private SupplyGraph(Drafting drafting) {
@@ -38,26 +36,13 @@ final class SupplyGraph {
         return graph;
     }
 
-    Map<String, LineNode> nodes() {
-        return nodes;
+    LineGraph graph() {
+        return graph;
     }
 
     /** Devices that take current, by the id of their node. */
     Map<String, LoadDrawing> loads() {
         return loads;
-    }
-
-    List<LayoutEdge> edges() {
-        return edges;
-    }
-
-    /** Wires by the id of their edge; leads from a joint to its device have none. */
-    Map<String, Wire> wires() {
-        return wires;
-    }
-
-    Map<String, WireLabel> labels() {
-        return labels;
     }
 
     /** Devices without any supply wire. */
@@ -67,22 +52,18 @@ final class SupplyGraph {
 
     private void addUnits() {
         Map<Unit, LoadDrawing> takers = new LinkedHashMap<>();
-        double wide = 0;
         for (Unit unit : drafting.content().units().values()) {
             if (drafting.inlets(unit).isEmpty() && drafting.outlets(unit).isEmpty()) {
                 idle.add(unit);
             } else if (takes(unit)) {
-                LoadDrawing drawing = new LoadDrawing(drafting, unit);
-                takers.put(unit, drawing);
-                wide = StrictMath.max(wide, drawing.need());
+                takers.put(unit, new LoadDrawing(drafting, unit));
             } else {
-                LineNode node = node(unit);
-                nodes.put(node.id(), node);
+                graph.put(node(unit));
             }
         }
         for (Map.Entry<Unit, LoadDrawing> taker : takers.entrySet()) {
-            LineNode node = taker.getValue().node(StrictMath.ceil(wide / 10) * 10);
-            nodes.put(node.id(), node);
+            LineNode node = taker.getValue().node(LoadDrawing.width(List.of(taker.getValue())));
+            graph.put(node);
             loads.put(node.id(), taker.getValue());
         }
     }
@@ -114,29 +95,31 @@ final class SupplyGraph {
 
     private void addWires() {
         Set<String> ports = new HashSet<>();
-        nodes.values().forEach(node -> node.ports().forEach(port -> ports.add(port.id())));
+        graph.nodes().values().forEach(node -> node.ports().forEach(port -> ports.add(port.id())));
         List<LineNode> taps = new ArrayList<>();
-        for (LineNode node : List.copyOf(nodes.values())) {
+        for (LineNode node : List.copyOf(graph.nodes().values())) {
             for (LayoutPort port : node.ports()) {
                 if (port.id().endsWith("|<")) {
                     String key = port.id().substring(0, port.id().length() - 2);
                     taps.add(tap(key));
-                    edges.add(new LayoutEdge("lead:" + key, Drafting.right(key), port.id(), 0, 0));
+                    Wire wire = drafting.content().at(key).get(0);
+                    graph.add(LEAD + key, Drafting.right(key), port.id(), Trace.of(drafting, wire, false, key, key).unnamed(),
+                            null);
                     ports.add(Drafting.right(key));
                     ports.add(Drafting.left(key));
                 }
             }
         }
-        taps.forEach(tap -> nodes.put(tap.id(), tap));
+        taps.forEach(graph::put);
         for (Wire wire : drafting.content().wires()) {
             String from = Drafting.right(drafting.flow().from(wire));
             String to = Drafting.left(drafting.flow().to(wire));
             if (!drafting.polarity().back(wire) && ports.contains(from) && ports.contains(to)) {
-                boolean last = loads.containsKey(unitId(drafting.flow().to(wire)));
+                String end = drafting.flow().to(wire);
+                boolean last = loads.containsKey(unitId(end)) && !drafting.passesOn(end);
                 WireLabel label = new WireLabel(drafting, wire, last);
-                edges.add(new LayoutEdge(wire.key(), from, to, label.width(), label.height()));
-                wires.put(wire.key(), wire);
-                labels.put(wire.key(), label);
+                graph.add(wire.key(), from, to,
+                        Trace.of(drafting, wire, false, drafting.flow().from(wire), drafting.flow().to(wire)), label);
             }
         }
     }

@@ -19,14 +19,25 @@ final class WireLabel {
     private final Drafting drafting;
     private final Wire wire;
     private final boolean wide;
+    private final boolean brief;
     private final List<String> colours;
 
     /** @param wide section and length beside the designation instead of below it */
     WireLabel(Drafting drafting, Wire wire, boolean wide) {
+        this(drafting, wire, wide, false);
+    }
+
+    private WireLabel(Drafting drafting, Wire wire, boolean wide, boolean brief) {
         this.drafting = drafting;
         this.wire = wire;
         this.wide = wide;
-        colours = colours(wire.cable());
+        this.brief = brief;
+        colours = brief ? List.of() : colours(wire.cable());
+    }
+
+    /** The designation only, for the second piece of a line that is drawn in two. */
+    WireLabel brief() {
+        return new WireLabel(drafting, wire, true, true);
     }
 
     double width() {
@@ -40,7 +51,7 @@ final class WireLabel {
 
     /** Room above and below the line, px. */
     double height() {
-        return 2 * (3 + (wide || size().isEmpty() ? LINE_PX : 2 * LINE_PX));
+        return 2 * (0.5 + (wide || size().isEmpty() ? LINE_PX : 2 * LINE_PX));
     }
 
     /** The label of a line through y, its room beginning at x. */
@@ -61,7 +72,7 @@ final class WireLabel {
         }
         List<Group> groups = new ArrayList<>();
         if (badge() != null) {
-            groups.add(new Group(wire.cableId(), null, Group.Kind.BADGE, badge().marks(at + 14, base - 5, 16)));
+            groups.add(new Group(wire.cableId(), null, Group.Kind.BADGE, badge().marks(at + 13, base - 4, 14)));
             at += 24;
         }
         if (!size().isEmpty()) {
@@ -76,7 +87,7 @@ final class WireLabel {
     }
 
     private Badge badge() {
-        return drafting.figures().badge(wire.cableId());
+        return brief ? null : drafting.figures().badge(wire.cableId());
     }
 
     private String letters() {
@@ -84,6 +95,9 @@ final class WireLabel {
     }
 
     private String size() {
+        if (brief) {
+            return "";
+        }
         String section = wire.sectionMm2() == null ? "" : LineText.plain(wire.sectionMm2()) + " mm\u00b2";
         OptionalDouble length = drafting.figures().lengthMm(wire.cableId());
         if (length.isEmpty() && wire.cable().getLengthMm() != null) {
@@ -94,6 +108,9 @@ final class WireLabel {
     }
 
     private String figures() {
+        if (brief) {
+            return "";
+        }
         OptionalDouble amps = drafting.figures().cableA(wire.cableId());
         OptionalDouble drop = drafting.figures().cableMillivolts(wire.cableId());
         if (amps.isEmpty() || amps.getAsDouble() <= Drafting.NOTHING_A) {
