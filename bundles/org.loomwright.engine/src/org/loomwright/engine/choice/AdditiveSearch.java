@@ -3,9 +3,7 @@ package org.loomwright.engine.choice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import org.loomwright.engine.choice.ChoiceProblem.Limit;
 
 /**
  * Least sum of costs, proven: depth-first branch and bound over an elimination tree (AND/OR search, Dechter and Mateescu 2007;
@@ -13,74 +11,132 @@ import org.loomwright.engine.choice.ChoiceProblem.Limit;
  * apart into subtrees that are solved each on its own, from what the limits leave to it.
  *
  * <p>A subtree's best choice is kept with the room it was found in and the room it takes: with any room between the two it is
- * still the best, and with less room than the former it cannot get cheaper, which gives bounds.
+ * still the best, and with less room than the former it cannot get cheaper, which gives bounds. A small subtree is tabulated.
+ *
+ * <p>Before, options are struck that cannot be in a best choice: those beside which another is never worse, and those that prices
+ * on the limits show to be too expensive beside a choice at hand.
  */
 final class AdditiveSearch {
-    private final List<Subtree> roots = new ArrayList<>();
-    private final int items;
-    /** Cost of some choice, or -1. */
-    private final long first;
+    private static final int ROUNDS = 6;
 
-    /** Domains must be narrowed already. */
-    AdditiveSearch(ChoiceProblem problem, Domains domains, Costs costs, ChoiceEffort effort) {
-        items = problem.items().size();
-        List<Limit> limits = TightLimits.of(problem, domains);
-        double[] room = limits.stream().mapToDouble(Limit::atMost).toArray();
-        double[] allowance = limits.stream().mapToDouble(limit -> Domains.allowance(limit.atMost())).toArray();
-        int[] decided = new int[items];
-        Arrays.fill(decided, -1);
-        Integer[] order = new Integer[items];
-        Arrays.setAll(order, i -> i);
-        Arrays.sort(order, Comparator.comparing(i -> problem.items().get(i).id()));
-        int[] rank = new int[items];
-        for (int r = 0; r < items; r++) {
-            rank[order[r]] = r;
-        }
-        EliminationTree tree = EliminationTree.of(new ChoiceProblem(problem.items(), limits, problem.pairings(),
-                problem.objective()));
-        List<List<int[]>> termsOf = DualPrices.termsOf(items, limits);
-        first = new FirstChoice(problem, limits, termsOf, domains, costs).cost();
-        DualPrices dual = new DualPrices(items, limits, termsOf, domains, costs);
-        double[] prices = first < 0 ? new double[limits.size()] : dual.towards(first);
-        Subtree.Shared shared = new Subtree.Shared(problem, domains, costs, effort, dual, prices, rank, room, allowance, decided);
-        tree.roots().forEach(root -> roots.add(new Subtree(root, limits, termsOf, shared)));
-    }
+    private final Tables all;
+    private final Domains left;
+    private final Costs costs;
+    private final ChoiceEffort effort;
+    private Tables tables;
+    private DualPrices dual;
+    /** Prices of the limits as numbered in the problem. */
+    private final double[] prices;
+    private double[] tightPrices;
+    /** The best choice at hand and its cost; null and the largest cost when there is none. */
+    private int[] first;
+    private long firstCost = Long.MAX_VALUE / 4;
 
     /**
-     * Strikes options that no choice up to the first one's cost can contain (fixing by reduced costs: Dantzig, Fulkerson, Johnson
-     * 1954); true when there were any.
+     * Prepares a search.
+     *
+     * @param domains options that are open, narrowed already; they stay as they are
+     * @param prices  prices of the limits to begin with, as numbered in the problem; they are bettered
      */
-    boolean strike(Domains from) {
-        if (first < 0) {
+    AdditiveSearch(Tables all, Domains domains, Costs costs, ChoiceEffort effort, double[] prices) {
+        this.all = all;
+        this.costs = costs;
+        this.effort = effort;
+        this.prices = prices;
+        left = domains.copy();
+        boolean going = true;
+        for (int round = 0; round < ROUNDS && going; round++) {
+            going = prepare();
+        }
+    }
+
+    /** A round of striking; true when another may help. */
+    private boolean prepare() {
+        effort.check();
+        tables = TightLimits.of(all, left);
+        while (Dominance.strike(tables, left, costs) && left.narrow()) {
+            tables = TightLimits.of(all, left);
+        }
+        dual = new DualPrices(tables, left, costs);
+        tightPrices = new double[tables.limits.length];
+        for (int l = 0; l < tightPrices.length; l++) {
+            tightPrices[l] = prices[tables.limits[l]];
+        }
+        FirstChoice some = new FirstChoice(tables, left, costs);
+        if (first == null) {
+            consider(some.fromLeast());
+        }
+        if (first == null) {
             return false;
         }
-        boolean struck = false;
-        for (Subtree root : roots) {
-            long others = roots.stream().filter(other -> other != root).mapToLong(other -> other.floor).sum();
-            struck |= root.strike(from, root.priced - root.worth(), first - others);
+        tightPrices = dual.towards(firstCost, tightPrices);
+        for (int l = 0; l < tightPrices.length; l++) {
+            prices[tables.limits[l]] = tightPrices[l];
         }
-        return struck;
+        consider(some.at(dual, tightPrices));
+        if (!dual.strike(left, tightPrices, firstCost)) {
+            return false;
+        }
+        if (!left.narrow()) {
+            throw new IllegalStateException("a choice at hand was struck");
+        }
+        return true;
+    }
+
+    private void consider(int[] choice) {
+        if (choice == null) {
+            return;
+        }
+        long cost = 0;
+        for (int i = 0; i < choice.length; i++) {
+            cost += costs.cost(i, choice[i]);
+        }
+        if (cost < firstCost) {
+            firstCost = cost;
+            first = choice;
+        }
     }
 
     /** Options of all items, or null when nothing meets the limits. */
     Found best() {
-        long cost = 0;
-        int[] options = new int[items];
+        double[] room = tables.atMost.clone();
+        int[] decided = new int[tables.items()];
+        Arrays.fill(decided, -1);
+        Subtree.Shared shared = new Subtree.Shared(tables, left, costs, effort, dual, tightPrices, room, decided);
+        List<Subtree> roots = new ArrayList<>();
+        EliminationTree.of(tables).roots().forEach(root -> roots.add(new Subtree(root, shared)));
+        long bound = 0;
         for (Subtree root : roots) {
-            long others = roots.stream().filter(other -> other != root).mapToLong(other -> other.floor).sum();
-            Answer answer = root.best(first < 0 ? Long.MAX_VALUE / 4 : first - others);
+            long least = root.bound();
+            if (least == Long.MAX_VALUE) {
+                return null;
+            }
+            bound += least;
+        }
+        long cost = 0;
+        int[] options = new int[tables.items()];
+        for (Subtree root : roots) {
+            long least = root.bound();
+            Answer answer = root.best(firstCost - (bound - least));
             if (answer == null) {
                 return null;
             }
+            bound += answer.cost - least;
             cost += answer.cost;
             answer.into(options);
         }
         return new Found(options, cost);
     }
 
-    /** Least costs without any regard to limits between items: no choice is cheaper. */
+    /** A choice that meets the limits, or null when none is at hand. */
+    Found atHand() {
+        return first == null ? null : new Found(first, firstCost);
+    }
+
+    /** No choice is cheaper. */
     long floor() {
-        return roots.stream().mapToLong(root -> root.floor).sum();
+        double bound = dual.bound(tightPrices);
+        return StrictMath.max(0, (long) StrictMath.ceil(bound - DualPrices.ROUNDING_UNITS));
     }
 
     /** A best choice. */

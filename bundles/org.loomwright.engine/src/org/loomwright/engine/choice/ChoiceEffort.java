@@ -26,10 +26,15 @@ public final class ChoiceEffort {
         return nodes;
     }
 
-    void node() {
+    /** Asks whether it is cancelled, without any effort. */
+    void check() {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException("cancelled while choosing");
         }
+    }
+
+    void node() {
+        check();
         if (++nodes > most) {
             throw new Spent();
         }

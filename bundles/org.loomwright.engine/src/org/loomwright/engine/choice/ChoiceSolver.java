@@ -13,7 +13,6 @@ import org.loomwright.engine.choice.ChoiceProblem.FreePools;
  */
 public final class ChoiceSolver {
     private static final long COARSE_NODES = 200_000;
-    private static final int FIXING_ROUNDS = 4;
 
     private ChoiceSolver() {
     }
@@ -33,17 +32,18 @@ public final class ChoiceSolver {
     }
 
     private static ChoiceOutcome solved(ChoiceProblem problem, ChoiceEffort effort) {
-        Domains domains = Domains.all(problem);
+        Tables tables = Tables.of(problem);
+        Domains domains = Domains.all(tables);
         if (!domains.narrow()) {
             return new Impossible(Conflicts.of(problem, effort));
         }
         Proof proof;
         if (problem.objective() instanceof FewestKinds kinds) {
-            proof = new KindSearch(problem, kinds, effort).best(domains);
+            proof = new KindSearch(problem, tables, kinds, effort).best(domains);
         } else if (problem.objective() instanceof FreePools pools) {
-            proof = new PoolSearch(problem, pools, effort).best(domains);
+            proof = new PoolSearch(problem, tables, pools, effort).best(domains);
         } else {
-            proof = additive(problem, domains, Costs.of(problem), effort);
+            proof = additive(tables, domains, Costs.of(problem), effort, new double[tables.limits.length]);
         }
         return proof == null ? new Impossible(Conflicts.of(problem, effort))
                 : new Chosen(Arrays.stream(proof.options()).boxed().toList(), proof.cost(), proof.bound(), effort.nodes());
@@ -53,26 +53,32 @@ public final class ChoiceSolver {
     record Proof(int[] options, double cost, double bound) {
     }
 
-    /** The least sum of costs; null when there is no choice. Domains must be narrowed. */
-    static Proof additive(ChoiceProblem problem, Domains domains, Costs costs, ChoiceEffort effort) {
-        AdditiveSearch search = new AdditiveSearch(problem, domains, costs, effort);
-        Domains left = domains.copy();
-        for (int round = 0; round < FIXING_ROUNDS && search.strike(left) && left.narrow(); round++) {
-            search = new AdditiveSearch(problem, left, costs, effort);
-        }
+    /**
+     * The least sum of costs; null when there is no choice.
+     *
+     * @param domains options that are open, narrowed already; they stay as they are
+     * @param prices  prices of the limits to begin with; they are bettered
+     */
+    static Proof additive(Tables tables, Domains domains, Costs costs, ChoiceEffort effort, double[] prices) {
+        AdditiveSearch search = new AdditiveSearch(tables, domains, costs, effort, prices);
         try {
             AdditiveSearch.Found found = search.best();
             return found == null ? null : new Proof(found.options(), costs.toCost(found.cost()), costs.toCost(found.cost()));
         } catch (ChoiceEffort.Spent spent) {
-            return coarser(problem, domains, costs, search.floor(), spent);
+            AdditiveSearch.Found found = search.atHand();
+            if (found == null) {
+                found = coarser(tables, domains, costs, spent);
+            }
+            return new Proof(found.options(), costs.toCost(found.cost()),
+                    costs.toCost(StrictMath.min(search.floor(), found.cost())));
         }
     }
 
     /** Some choice, from fewer and fewer options, when the effort for all of them is spent. */
-    private static Proof coarser(ChoiceProblem problem, Domains domains, Costs costs, long floor, ChoiceEffort.Spent spent) {
+    private static AdditiveSearch.Found coarser(Tables tables, Domains domains, Costs costs, ChoiceEffort.Spent spent) {
         for (int step = 2; step <= 64; step *= 2) {
             Domains few = domains.copy();
-            for (int i = 0; i < problem.items().size(); i++) {
+            for (int i = 0; i < tables.items(); i++) {
                 int[] open = few.of(i);
                 for (int k = 0; k < open.length; k++) {
                     if ((open.length - 1 - k) % step != 0) {
@@ -82,10 +88,10 @@ public final class ChoiceSolver {
             }
             if (few.narrow()) {
                 try {
-                    AdditiveSearch.Found found = new AdditiveSearch(problem, few, costs,
-                            new ChoiceEffort(COARSE_NODES, () -> false)).best();
+                    AdditiveSearch.Found found = new AdditiveSearch(tables, few, costs,
+                            new ChoiceEffort(COARSE_NODES, () -> false), new double[tables.limits.length]).best();
                     if (found != null) {
-                        return new Proof(found.options(), costs.toCost(found.cost()), costs.toCost(floor));
+                        return found;
                     }
                 } catch (ChoiceEffort.Spent again) {
                     continue;
@@ -97,14 +103,9 @@ public final class ChoiceSolver {
 
     /** Whether anything meets these limits and pairings. */
     static boolean possible(ChoiceProblem problem, ChoiceEffort effort) {
-        Domains domains = Domains.all(problem);
-        if (!domains.narrow()) {
-            return false;
-        }
-        double[][] nothing = new double[problem.items().size()][];
-        for (int i = 0; i < nothing.length; i++) {
-            nothing[i] = new double[problem.items().get(i).options().size()];
-        }
-        return new AdditiveSearch(problem, domains, Costs.of(problem, nothing), effort).best() != null;
+        Tables tables = Tables.of(problem);
+        Domains domains = Domains.all(tables);
+        return domains.narrow() && new AdditiveSearch(tables, domains, Costs.nothing(problem), effort,
+                new double[tables.limits.length]).best() != null;
     }
 }

@@ -38,7 +38,7 @@ final class Conflicts {
         List<Object> demands = new ArrayList<>(problem.limits());
         demands.addAll(problem.pairings());
         // what striking options alone shows is found much faster than what only a search shows
-        boolean shown = !Domains.all(problem).narrow();
+        boolean shown = !Domains.all(Tables.of(problem)).narrow();
         List<Object> needed = new Conflicts(problem, effort, shown).smallest(List.of(), demands, false);
         return needed.stream().map(demand -> demand instanceof Limit limit
                 ? new Conflict(limit.id(), limit.terms().stream().mapToDouble(ChoiceProblem.Term::least).sum(), limit.atMost())
@@ -65,7 +65,7 @@ final class Conflicts {
         ChoiceProblem part = new ChoiceProblem(problem.items(),
                 demands.stream().filter(Limit.class::isInstance).map(Limit.class::cast).toList(),
                 demands.stream().filter(Pairing.class::isInstance).map(Pairing.class::cast).toList(), new LeastCost());
-        return shown ? Domains.all(part).narrow() : ChoiceSolver.possible(part, effort);
+        return shown ? Domains.all(Tables.of(part)).narrow() : ChoiceSolver.possible(part, effort);
     }
 
     private static List<Object> joined(List<Object> one, List<Object> other) {

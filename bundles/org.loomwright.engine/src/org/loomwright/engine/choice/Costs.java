@@ -37,6 +37,15 @@ final class Costs {
         return new Costs(unit, whole(costs, unit), whole(ties, unit(ties)));
     }
 
+    /** No costs and no ties: whatever holds is as good as anything else. */
+    static Costs nothing(ChoiceProblem problem) {
+        long[][] none = new long[problem.items().size()][];
+        for (int i = 0; i < none.length; i++) {
+            none[i] = new long[problem.items().get(i).options().size()];
+        }
+        return new Costs(1, none, none);
+    }
+
     private static double unit(double[][] figures) {
         double largest = 0;
         for (double[] item : figures) {

@@ -1,69 +1,55 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.choice;
 
-import java.util.ArrayList;
-import java.util.List;
-import org.loomwright.engine.choice.ChoiceProblem.Limit;
-import org.loomwright.engine.choice.ChoiceProblem.Term;
-
 /**
- * What a unit of each limit is worth: with these prices on what the options take, every item for itself takes its cheapest, and the
- * sum less the worth of all limits is a bound from below (Lagrangian relaxation, Fisher, Management Science 27, 1981). Prices are
- * found by subgradient steps (Held, Wolfe, Crowder, Mathematical Programming 6, 1974); any prices give a valid bound.
+ * What a unit of each limit is worth: with these prices on what the options take, every item for itself takes its cheapest, and
+ * the sum less the worth of all limits is a bound from below (Lagrangian relaxation, Fisher, Management Science 27, 1981). Prices
+ * are found by subgradient steps (Held, Wolfe, Crowder, Mathematical Programming 6, 1974); any prices give a valid bound.
  */
 final class DualPrices {
-    private static final int STEPS = 250;
-    private static final int PATIENCE = 12;
+    private static final int STEPS = 300;
+    private static final int PATIENCE = 10;
+    /** Bounds are found in floating point, costs are whole. */
+    static final double ROUNDING_UNITS = 0.01;
 
-    private final Domains domains;
+    private final Tables tables;
     private final Costs costs;
-    private final List<Limit> limits;
-    private final List<List<int[]>> termsOf;
-    private final int items;
+    private final int[][] open;
 
-    DualPrices(int items, List<Limit> limits, List<List<int[]>> termsOf, Domains domains, Costs costs) {
-        this.items = items;
-        this.limits = limits;
-        this.termsOf = termsOf;
-        this.domains = domains;
+    DualPrices(Tables tables, Domains domains, Costs costs) {
+        this.tables = tables;
         this.costs = costs;
+        open = new int[tables.items()][];
+        for (int i = 0; i < open.length; i++) {
+            open[i] = domains.of(i);
+        }
     }
 
     /**
      * Prices in units of cost, one for each limit.
      *
-     * @param goal cost of some choice, which the bound is driven towards
+     * @param goal  cost of some choice, which the bound is driven towards
+     * @param start prices to begin with
      */
-    double[] towards(double goal) {
-        double[] prices = new double[limits.size()];
-        double[] best = prices.clone();
+    double[] towards(double goal, double[] start) {
+        double[] prices = start.clone();
+        double[] best = start.clone();
+        double[] over = new double[prices.length];
         double most = Double.NEGATIVE_INFINITY;
         double reach = 1;
         int since = 0;
         for (int step = 0; step < STEPS && reach > 1e-3; step++) {
-            double[] over = new double[prices.length];
-            double bound = 0;
-            for (int l = 0; l < over.length; l++) {
-                over[l] = -limits.get(l).atMost();
-                bound -= prices[l] * limits.get(l).atMost();
-            }
-            for (int i = 0; i < items; i++) {
-                int option = cheapest(i, prices);
-                bound += price(i, option, prices);
-                for (int[] term : termsOf.get(i)) {
-                    over[term[0]] += limits.get(term[0]).terms().get(term[1]).values().get(option);
-                }
-            }
+            double bound = bound(prices, over);
             since++;
             if (bound > most) {
                 since = bound > most + 1e-4 * StrictMath.abs(most) ? 0 : since;
                 most = bound;
-                best = prices.clone();
+                System.arraycopy(prices, 0, best, 0, prices.length);
             }
             if (since > PATIENCE) {
                 since = 0;
                 reach /= 2;
-                prices = best.clone();
+                System.arraycopy(best, 0, prices, 0, prices.length);
                 continue;
             }
             double norm = 0;
@@ -82,8 +68,57 @@ final class DualPrices {
         return best;
     }
 
+    /** The bound of some prices; what the cheapest options take of each limit beyond it goes into an array. */
+    private double bound(double[] prices, double[] over) {
+        double bound = 0;
+        for (int l = 0; l < over.length; l++) {
+            over[l] = -tables.atMost[l];
+            bound -= prices[l] * tables.atMost[l];
+        }
+        for (int i = 0; i < open.length; i++) {
+            int option = cheapest(i, prices);
+            bound += price(i, option, prices);
+            int[] at = tables.limitsOf[i];
+            for (int k = 0; k < at.length; k++) {
+                over[at[k]] += tables.takes[i][k][option];
+            }
+        }
+        return bound;
+    }
+
+    /** No choice costs less. */
+    double bound(double[] prices) {
+        double bound = 0;
+        for (int l = 0; l < prices.length; l++) {
+            bound -= prices[l] * (tables.atMost[l] + tables.allowance[l]);
+        }
+        for (int i = 0; i < open.length; i++) {
+            bound += least(i, prices);
+        }
+        return bound;
+    }
+
+    /**
+     * Strikes options that no choice up to a cost can contain (fixing by reduced costs: Dantzig, Fulkerson, Johnson 1954); true
+     * when there were any.
+     */
+    boolean strike(Domains from, double[] prices, long upTo) {
+        double bound = bound(prices);
+        boolean struck = false;
+        for (int i = 0; i < open.length; i++) {
+            double least = least(i, prices);
+            for (int option : open[i]) {
+                if (bound + price(i, option, prices) - least - ROUNDING_UNITS > upTo) {
+                    from.close(i, option);
+                    struck = true;
+                }
+            }
+        }
+        return struck;
+    }
+
     private double scale(int limit) {
-        return StrictMath.max(1e-9, StrictMath.abs(limits.get(limit).atMost()));
+        return StrictMath.max(1e-9, StrictMath.abs(tables.atMost[limit]));
     }
 
     /** The least that an item costs with prices on what it takes. */
@@ -91,10 +126,11 @@ final class DualPrices {
         return price(item, cheapest(item, prices), prices);
     }
 
-    private int cheapest(int item, double[] prices) {
+    /** The option of an item that is cheapest with prices on what it takes. */
+    int cheapest(int item, double[] prices) {
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
-        for (int o : domains.of(item)) {
+        for (int o : open[item]) {
             double price = price(item, o, prices);
             if (price < least) {
                 least = price;
@@ -106,26 +142,11 @@ final class DualPrices {
 
     double price(int item, int option, double[] prices) {
         double sum = costs.cost(item, option);
-        for (int[] term : termsOf.get(item)) {
-            if (prices[term[0]] != 0) {
-                sum += prices[term[0]] * limits.get(term[0]).terms().get(term[1]).values().get(option);
-            }
+        int[] at = tables.limitsOf[item];
+        double[][] takes = tables.takes[item];
+        for (int k = 0; k < at.length; k++) {
+            sum += prices[at[k]] * takes[k][option];
         }
         return sum;
-    }
-
-    /** For each item, its terms as pairs of limit and place in it. */
-    static List<List<int[]>> termsOf(int items, List<Limit> limits) {
-        List<List<int[]>> termsOf = new ArrayList<>();
-        for (int i = 0; i < items; i++) {
-            termsOf.add(new ArrayList<>());
-        }
-        for (int l = 0; l < limits.size(); l++) {
-            List<Term> terms = limits.get(l).terms();
-            for (int k = 0; k < terms.size(); k++) {
-                termsOf.get(terms.get(k).item()).add(new int[] {l, k});
-            }
-        }
-        return termsOf;
     }
 }

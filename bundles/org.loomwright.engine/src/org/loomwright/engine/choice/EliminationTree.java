@@ -4,11 +4,9 @@ package org.loomwright.engine.choice;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.BitSet;
 import java.util.Deque;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Items in an order of decision such that, once an item and all above it are decided, the subtrees below it have nothing to do
@@ -30,12 +28,11 @@ final class EliminationTree {
     }
 
     /** The tree: the item with the most neighbours first, of equal ones the one whose id comes first. */
-    static EliminationTree of(ChoiceProblem problem) {
-        int n = problem.items().size();
-        int[][] beside = beside(problem);
+    static EliminationTree of(Tables tables) {
+        int n = tables.items();
+        int[][] beside = beside(tables);
         boolean[] gone = new boolean[n];
         EliminationTree tree = new EliminationTree();
-        Comparator<Integer> byId = Comparator.comparing(item -> problem.items().get(item).id());
         Integer[] all = new Integer[n];
         Arrays.setAll(all, i -> i);
         Deque<Task> open = new ArrayDeque<>();
@@ -44,9 +41,9 @@ final class EliminationTree {
             Task task = open.remove();
             int best = -1;
             int most = -1;
-            for (int item : task.items().stream().sorted(byId).toList()) {
+            for (int item : task.items()) {
                 int neighbours = neighbours(item, beside, gone);
-                if (neighbours > most) {
+                if (neighbours > most || neighbours == most && tables.rank[item] < tables.rank[best]) {
                     most = neighbours;
                     best = item;
                 }
@@ -65,21 +62,21 @@ final class EliminationTree {
     }
 
     /** Items that share a limit or a pairing with each item. */
-    private static int[][] beside(ChoiceProblem problem) {
-        List<Set<Integer>> beside = new ArrayList<>();
-        problem.items().forEach(item -> beside.add(new TreeSet<>()));
-        for (ChoiceProblem.Limit limit : problem.limits()) {
-            List<Integer> clique = limit.terms().stream().map(ChoiceProblem.Term::item).toList();
-            clique.forEach(item -> beside.get(item).addAll(clique));
-        }
-        for (ChoiceProblem.Pairing pairing : problem.pairings()) {
-            beside.get(pairing.itemA()).add(pairing.itemB());
-            beside.get(pairing.itemB()).add(pairing.itemA());
-        }
-        int[][] arrays = new int[beside.size()][];
-        for (int i = 0; i < arrays.length; i++) {
-            beside.get(i).remove(i);
-            arrays[i] = beside.get(i).stream().mapToInt(Integer::intValue).toArray();
+    private static int[][] beside(Tables tables) {
+        int n = tables.items();
+        int[][] arrays = new int[n][];
+        for (int i = 0; i < n; i++) {
+            BitSet beside = new BitSet(n);
+            for (int limit : tables.limitsOf[i]) {
+                for (int other : tables.itemsOf[limit]) {
+                    beside.set(other);
+                }
+            }
+            for (int pair : tables.pairsOf[i]) {
+                beside.set(tables.pairs[pair].other(i));
+            }
+            beside.clear(i);
+            arrays[i] = beside.stream().toArray();
         }
         return arrays;
     }

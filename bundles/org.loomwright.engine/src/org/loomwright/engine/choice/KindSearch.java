@@ -12,6 +12,7 @@ import org.loomwright.engine.choice.ChoiceProblem.FewestKinds;
  */
 final class KindSearch {
     private final ChoiceProblem problem;
+    private final Tables tables;
     private final FewestKinds objective;
     private final ChoiceEffort effort;
     private final Costs costs;
@@ -20,8 +21,9 @@ final class KindSearch {
     private ChoiceSolver.Proof best;
     private boolean spent;
 
-    KindSearch(ChoiceProblem problem, FewestKinds objective, ChoiceEffort effort) {
+    KindSearch(ChoiceProblem problem, Tables tables, FewestKinds objective, ChoiceEffort effort) {
         this.problem = problem;
+        this.tables = tables;
         this.objective = objective;
         this.effort = effort;
         costs = Costs.of(problem);
@@ -77,13 +79,9 @@ final class KindSearch {
         if (!some.narrow()) {
             return;
         }
-        AdditiveSearch search = new AdditiveSearch(problem, some, costs, effort);
-        if (best != null && costs.toCost(search.floor()) > best.cost()) {
-            return;
-        }
         ChoiceSolver.Proof proof;
         try {
-            proof = ChoiceSolver.additive(problem, some, costs, effort);
+            proof = ChoiceSolver.additive(tables, some, costs, effort, new double[tables.limits.length]);
         } catch (ChoiceEffort.Spent unknown) {
             spent = true;
             return;

@@ -23,13 +23,15 @@ final class PoolSearch {
     private static final long MOST_NODES = 100_000;
 
     private final ChoiceProblem problem;
+    private final Tables tables;
     private final ChoiceEffort effort;
     private final Map<Integer, Double> free;
     private final Map<Integer, Double> priceOf = new TreeMap<>();
     private ChoiceSolver.Proof best;
 
-    PoolSearch(ChoiceProblem problem, FreePools objective, ChoiceEffort effort) {
+    PoolSearch(ChoiceProblem problem, Tables tables, FreePools objective, ChoiceEffort effort) {
         this.problem = problem;
+        this.tables = tables;
         this.effort = effort;
         free = new TreeMap<>(objective.freeAmount());
         for (ChoiceProblem.Item item : problem.items()) {
@@ -117,7 +119,7 @@ final class PoolSearch {
         long begun = effort.nodes();
         for (int step = 0; step < STEPS && (found == null || effort.nodes() - begun < MOST_NODES); step++) {
             Costs costs = costs(prices);
-            ChoiceSolver.Proof proof = ChoiceSolver.additive(problem, branch.domains(), costs, effort);
+            ChoiceSolver.Proof proof = ChoiceSolver.additive(tables, branch.domains(), costs, effort, new double[tables.limits.length]);
             if (proof == null) {
                 return null;
             }
@@ -211,7 +213,12 @@ final class PoolSearch {
         Map<Integer, Double> used = used(relaxed.options);
         int found = -1;
         double most = -1;
-        List<Integer> undecided = new ArrayList<>(domains.undecided());
+        List<Integer> undecided = new ArrayList<>();
+        for (int i = 0; i < tables.items(); i++) {
+            if (domains.count(i) > 1) {
+                undecided.add(i);
+            }
+        }
         undecided.sort(Comparator.comparing(i -> problem.items().get(i).id()));
         for (int i : undecided) {
             Option option = problem.items().get(i).options().get(relaxed.options[i]);

@@ -1,51 +1,51 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.engine.choice;
 
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.loomwright.engine.choice.ChoiceProblem.Limit;
-import org.loomwright.engine.choice.ChoiceProblem.Pairing;
-import org.loomwright.engine.choice.ChoiceProblem.Term;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /** An item with all that depends on it. */
 final class Subtree {
     /** Kept answers a subtree; more take longer to look through than they save. */
     private static final int KEPT = 400;
-    /** Bounds are found in floating point, costs are whole. */
-    private static final double ROUNDING_UNITS = 0.01;
+    /** Subtrees with at most so many choices are tabulated. */
+    private static final int TABULATED = 400;
 
-    private final ChoiceProblem problem;
-    private final Domains domains;
-    private final Costs costs;
-    private final ChoiceEffort effort;
-    private final DualPrices dual;
-    private final double[] prices;
-    private final int[] rank;
+    private final Shared shared;
+    private final Tables tables;
     private final double[] room;
-    private final double[] allowance;
-    private final int[] decided;
     private final int item;
     private final int[] options;
     private final Subtree[] below;
-    /** Limits that any item in it takes part in. */
+    /** Items in it, in the order of ids. */
+    private final int[] ranked;
+    /** Limits that any item in it takes part in, and the least that it takes of each. */
     private final int[] limits;
-    /** Limits that the item itself takes part in, its values by option, and the least that the items below add. */
+    private final double[] least;
+    /** Limits of the item itself; the least that it takes, and that the items below add. */
     private final int[] own;
     private final double[][] values;
-    private final double[] leastBelow;
     private final double[] leastOwn;
-    private final double[] least;
-    private final List<Pairing> ownPairings = new ArrayList<>();
+    private final double[] leastBelow;
     /** Items above that pair with items in the subtree. */
     private final int[] partnersAbove;
-    final long floor;
-    /** Least sum of costs with prices on what is taken of limits. */
-    final double priced;
-    private final Map<List<Integer>, List<Kept>> kept = new HashMap<>();
+    /** Whether something below pairs with the item. */
+    private final boolean pairsBelow;
+    private final boolean tabulated;
+    /** Least sum of costs without regard to limits; with prices on what is taken of them. */
+    private final long floor;
+    private final double priced;
+    private final Map<IntBuffer, List<Kept>> kept = new HashMap<>();
+    private final Map<IntBuffer, Frontier> frontiers = new HashMap<>();
+    /** The only frontier where nothing above pairs with the subtree. */
+    private Frontier alone;
 
     /** An answer kept: of a room, the room it takes; the answer null when there is none, or only a bound is known. */
     private record Kept(double[] in, double[] takes, Answer answer, long bound) {
@@ -54,127 +54,96 @@ final class Subtree {
     /**
      * What all subtrees of a search share: the problem, and the room that the decisions made so far leave.
      *
-     * @param rank      place of each item in the order of ids
-     * @param room      what is left of each limit
-     * @param allowance what each limit may be exceeded by, for rounding
-     * @param decided   option of each item decided, -1 of the others
+     * @param prices  worth of a unit of each limit
+     * @param room    what is left of each limit
+     * @param decided option of each item decided, -1 of the others
      */
-    record Shared(ChoiceProblem problem, Domains domains, Costs costs, ChoiceEffort effort, DualPrices dual, double[] prices,
-            int[] rank, double[] room, double[] allowance, int[] decided) {
+    record Shared(Tables tables, Domains domains, Costs costs, ChoiceEffort effort, DualPrices dual, double[] prices,
+            double[] room, int[] decided) {
     }
 
-    Subtree(EliminationTree.Node node, List<Limit> all, List<List<int[]>> termsOf, Shared shared) {
-        problem = shared.problem();
-        domains = shared.domains();
-        costs = shared.costs();
-        effort = shared.effort();
-        dual = shared.dual();
-        prices = shared.prices();
-        rank = shared.rank();
+    Subtree(EliminationTree.Node node, Shared shared) {
+        this.shared = shared;
+        tables = shared.tables();
         room = shared.room();
-        allowance = shared.allowance();
-        decided = shared.decided();
         item = node.item();
-        below = node.children().stream().map(child -> new Subtree(child, all, termsOf, shared)).toArray(Subtree[]::new);
-        options = domains.of(item);
-        List<int[]> terms = termsOf.get(item);
-        own = terms.stream().mapToInt(term -> term[0]).toArray();
-        values = new double[own.length][];
-        Map<Integer, Double> leastOf = new HashMap<>();
+        options = shared.domains().of(item);
+        below = node.children().stream().map(child -> new Subtree(child, shared)).toArray(Subtree[]::new);
+        ranked = IntStream.concat(IntStream.of(item), Arrays.stream(below).flatMapToInt(child -> IntStream.of(child.ranked)))
+                .boxed().sorted(Comparator.comparing(i -> tables.rank[i])).mapToInt(Integer::intValue).toArray();
+        own = tables.limitsOf[item];
+        values = tables.takes[item];
+        double[] sums = new double[tables.atMost.length];
+        TreeSet<Integer> in = new TreeSet<>();
         for (Subtree child : below) {
             for (int k = 0; k < child.limits.length; k++) {
-                leastOf.merge(child.limits[k], child.least[k], Double::sum);
+                in.add(child.limits[k]);
+                sums[child.limits[k]] += child.least[k];
             }
         }
-        leastBelow = new double[own.length];
         leastOwn = new double[own.length];
+        leastBelow = new double[own.length];
         for (int k = 0; k < own.length; k++) {
-            Term term = all.get(own[k]).terms().get(terms.get(k)[1]);
-            values[k] = term.values().stream().mapToDouble(Double::doubleValue).toArray();
-            leastOwn[k] = domains.least(term);
-            leastBelow[k] = leastOf.getOrDefault(own[k], 0.0);
-            leastOf.merge(own[k], leastOwn[k], Double::sum);
+            in.add(own[k]);
+            leastBelow[k] = sums[own[k]];
+            leastOwn[k] = shared.domains().least(item, values[k]);
+            sums[own[k]] += leastOwn[k];
         }
-        limits = leastOf.keySet().stream().sorted().mapToInt(Integer::intValue).toArray();
-        least = Arrays.stream(limits).mapToDouble(leastOf::get).toArray();
-        for (Pairing pairing : problem.pairings()) {
-            if (pairing.itemA() == item || pairing.itemB() == item) {
-                ownPairings.add(pairing);
-            }
-        }
+        limits = in.stream().mapToInt(Integer::intValue).toArray();
+        least = Arrays.stream(limits).mapToDouble(l -> sums[l]).toArray();
         partnersAbove = partners();
-        long cheapest = Long.MAX_VALUE;
-        for (int option : options) {
-            cheapest = StrictMath.min(cheapest, costs.cost(item, option));
-        }
-        for (Subtree child : below) {
-            cheapest += child.floor;
-        }
-        floor = cheapest;
-        double sum = dual.least(item, prices);
-        for (Subtree child : below) {
-            sum += child.priced;
-        }
-        priced = sum;
+        pairsBelow = Arrays.stream(below).anyMatch(child -> Arrays.stream(child.partnersAbove).anyMatch(p -> p == item));
+        tabulated = choices() <= TABULATED;
+        floor = Arrays.stream(options).mapToLong(o -> shared.costs().cost(item, o)).min().orElse(0)
+                + Arrays.stream(below).mapToLong(child -> child.floor).sum();
+        priced = shared.dual().least(item, shared.prices()) + Arrays.stream(below).mapToDouble(child -> child.priced).sum();
     }
 
-    /** Worth of the room left. */
-    double worth() {
-        double worth = 0;
-        for (int limit : limits) {
-            worth += prices[limit] * (room[limit] + allowance[limit]);
-        }
-        return worth;
-    }
-
-    /** Bound by the worth of the room left. */
-    private long pricedBound() {
-        return (long) StrictMath.ceil(priced - worth() - ROUNDING_UNITS);
-    }
-
-    boolean strike(Domains from, double bound, long upTo) {
-        boolean struck = false;
-        double least = dual.least(item, prices);
-        for (int option : options) {
-            if (bound + dual.price(item, option, prices) - least - ROUNDING_UNITS > upTo) {
-                from.close(item, option);
-                struck = true;
+    private long choices() {
+        long product = 1;
+        for (int i : ranked) {
+            product *= shared.domains().count(i);
+            if (product > TABULATED) {
+                return product;
             }
         }
-        for (Subtree child : below) {
-            struck |= child.strike(from, bound, upTo);
-        }
-        return struck;
+        return product;
     }
 
     private int[] partners() {
-        List<Integer> inside = new ArrayList<>();
-        collect(inside);
-        List<Integer> partners = new ArrayList<>();
-        for (Pairing pairing : problem.pairings()) {
-            boolean a = inside.contains(pairing.itemA());
-            boolean b = inside.contains(pairing.itemB());
-            int partner = a && !b ? pairing.itemB() : b && !a ? pairing.itemA() : -1;
-            if (partner >= 0 && !partners.contains(partner)) {
-                partners.add(partner);
+        TreeSet<Integer> partners = new TreeSet<>();
+        for (int inside : ranked) {
+            for (int p : tables.pairsOf[inside]) {
+                partners.add(tables.pairs[p].other(inside));
             }
+        }
+        for (int inside : ranked) {
+            partners.remove(inside);
         }
         return partners.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private void collect(List<Integer> inside) {
-        inside.add(item);
-        for (Subtree child : below) {
-            child.collect(inside);
+    /** The decisions above that count here because of pairings. */
+    private IntBuffer above() {
+        int[] key = new int[partnersAbove.length];
+        for (int k = 0; k < key.length; k++) {
+            key[k] = shared.decided()[partnersAbove[k]];
         }
+        return IntBuffer.wrap(key);
     }
 
-    private List<Kept> keptHere() {
-        Integer[] key = new Integer[partnersAbove.length];
-        for (int k = 0; k < key.length; k++) {
-            key[k] = decided[partnersAbove[k]];
+    private Frontier frontier() {
+        if (partnersAbove.length > 0) {
+            return frontiers.computeIfAbsent(above(), key -> tabulate());
         }
-        return kept.computeIfAbsent(Arrays.asList(key), k -> new ArrayList<>());
+        if (alone == null) {
+            alone = tabulate();
+        }
+        return alone;
+    }
+
+    private Frontier tabulate() {
+        return new Frontier(tables, shared.domains(), shared.costs(), ranked, limits, shared.decided());
     }
 
     private boolean atMost(double[] in) {
@@ -195,10 +164,23 @@ final class Subtree {
         return true;
     }
 
-    /** No choice of the subtree is cheaper in the present room. */
-    private long bound() {
+    /** Bound by the worth of the room left. */
+    private long pricedBound() {
+        double worth = 0;
+        for (int limit : limits) {
+            worth += shared.prices()[limit] * (room[limit] + tables.allowance[limit]);
+        }
+        return (long) StrictMath.ceil(priced - worth - DualPrices.ROUNDING_UNITS);
+    }
+
+    /** No choice of the subtree is cheaper in the present room; the largest number when there is none. */
+    long bound() {
+        if (tabulated) {
+            Answer answer = frontier().first(room, tables.allowance, Long.MAX_VALUE);
+            return answer == null ? Long.MAX_VALUE : answer.cost;
+        }
         long bound = StrictMath.max(floor, pricedBound());
-        for (Kept each : keptHere()) {
+        for (Kept each : kept.getOrDefault(above(), List.of())) {
             if (each.bound > bound && atMost(each.in)) {
                 bound = each.bound;
             }
@@ -208,15 +190,18 @@ final class Subtree {
 
     /** The best choice in the present room, or null when there is none up to a cost. */
     Answer best(long upTo) {
+        if (tabulated) {
+            return frontier().first(room, tables.allowance, upTo);
+        }
         for (int k = 0; k < limits.length; k++) {
-            if (least[k] > room[limits[k]] + allowance[limits[k]]) {
+            if (least[k] > room[limits[k]] + tables.allowance[limits[k]]) {
                 return null;
             }
         }
         if (pricedBound() > upTo) {
             return null;
         }
-        List<Kept> known = keptHere();
+        List<Kept> known = kept.computeIfAbsent(above(), k -> new ArrayList<>());
         for (Kept each : known) {
             if (atMost(each.in)) {
                 if (each.bound > upTo) {
@@ -241,34 +226,25 @@ final class Subtree {
     }
 
     private double[] takes(Answer answer) {
+        double[] sums = new double[tables.atMost.length];
+        answer.takes(tables, sums);
         double[] takes = new double[limits.length];
-        add(answer, takes, limits);
         for (int k = 0; k < takes.length; k++) {
             // rounding: not more than the room that it was found in
-            takes[k] = StrictMath.min(takes[k], room[limits[k]]);
+            takes[k] = StrictMath.min(sums[limits[k]], room[limits[k]]);
         }
         return takes;
     }
 
-    private void add(Answer answer, double[] sums, int[] of) {
-        for (int k = 0; k < own.length; k++) {
-            sums[Arrays.binarySearch(of, own[k])] += values[k][answer.option];
-        }
-        for (int c = 0; c < below.length; c++) {
-            below[c].add(answer.below[c], sums, of);
-        }
-    }
-
     private boolean fits(int option) {
         for (int k = 0; k < own.length; k++) {
-            if (values[k][option] + leastBelow[k] > room[own[k]] + allowance[own[k]]) {
+            if (values[k][option] + leastBelow[k] > room[own[k]] + tables.allowance[own[k]]) {
                 return false;
             }
         }
-        for (Pairing pairing : ownPairings) {
-            int other = pairing.itemA() == item ? pairing.itemB() : pairing.itemA();
-            if (decided[other] >= 0 && !(pairing.itemA() == item ? pairing.allowed().get(option).get(decided[other])
-                    : pairing.allowed().get(decided[other]).get(option))) {
+        for (int p : tables.pairsOf[item]) {
+            int other = shared.decided()[tables.pairs[p].other(item)];
+            if (other >= 0 && !tables.pairs[p].allows(item, option, other)) {
                 return false;
             }
         }
@@ -276,21 +252,21 @@ final class Subtree {
     }
 
     private void decide(int option) {
-        decided[item] = option;
+        shared.decided()[item] = option;
         for (int k = 0; k < own.length; k++) {
             room[own[k]] -= values[k][option];
         }
     }
 
     private void restore(double[] before) {
-        decided[item] = -1;
+        shared.decided()[item] = -1;
         for (int k = 0; k < own.length; k++) {
             room[own[k]] = before[k];
         }
     }
 
     private Answer search(long upTo) {
-        effort.node();
+        shared.effort().node();
         double[] before = new double[own.length];
         for (int k = 0; k < before.length; k++) {
             before[k] = room[own[k]];
@@ -301,12 +277,13 @@ final class Subtree {
         }
         List<long[]> candidates = new ArrayList<>();
         for (int option : options) {
-            if (fits(option) && costs.cost(item, option) + loosest <= upTo) {
+            long cost = shared.costs().cost(item, option);
+            if (cost + loosest <= upTo && fits(option)) {
                 decide(option);
                 long bound = boundBelow();
                 restore(before);
                 if (bound < Long.MAX_VALUE) {
-                    candidates.add(new long[] {costs.cost(item, option) + StrictMath.max(bound, loosest), option});
+                    candidates.add(new long[] {cost + StrictMath.max(bound, loosest), option});
                 }
             }
         }
@@ -317,11 +294,10 @@ final class Subtree {
             if (candidate[0] > limit) {
                 break;
             }
-            int option = (int) candidate[1];
-            decide(option);
-            Answer answer = with(option, limit);
+            decide((int) candidate[1]);
+            Answer answer = with((int) candidate[1], limit);
             restore(before);
-            if (answer != null && (best == null || answer.isBetter(best, rank))) {
+            if (answer != null && (best == null || answer.isBetter(best, ranked, tables.items()))) {
                 best = answer;
             }
         }
@@ -342,13 +318,8 @@ final class Subtree {
 
     /** Least cost below, were the item to take of each limit the least that any of its options takes. */
     private long belowAtBest(double[] before, long upTo) {
-        if (below.length == 0) {
+        if (below.length == 0 || pairsBelow) {
             return 0;
-        }
-        for (Subtree child : below) {
-            if (Arrays.stream(child.partnersAbove).anyMatch(partner -> partner == item)) {
-                return 0;
-            }
         }
         for (int k = 0; k < own.length; k++) {
             room[own[k]] -= leastOwn[k];
@@ -363,7 +334,9 @@ final class Subtree {
     }
 
     private Answer with(int option, long limit) {
-        long open = limit - costs.cost(item, option);
+        long cost = shared.costs().cost(item, option);
+        long tie = shared.costs().tie(item, option);
+        long open = limit - cost;
         long[] bounds = new long[below.length];
         for (int c = 0; c < below.length; c++) {
             bounds[c] = below[c].bound();
@@ -373,8 +346,6 @@ final class Subtree {
             open -= bounds[c];
         }
         Answer[] answers = new Answer[below.length];
-        long cost = costs.cost(item, option);
-        long tie = costs.tie(item, option);
         for (int c = 0; c < below.length; c++) {
             if (open < 0) {
                 return null;
@@ -387,6 +358,6 @@ final class Subtree {
             cost += answers[c].cost;
             tie += answers[c].tie;
         }
-        return cost > limit ? null : new Answer(item, option, answers, cost, tie);
+        return cost > limit ? null : new Answer(new int[] {item}, new int[] {option}, answers, cost, tie);
     }
 }

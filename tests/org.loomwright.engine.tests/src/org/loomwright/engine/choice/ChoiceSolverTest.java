@@ -172,7 +172,7 @@ class ChoiceSolverTest {
     private static ChoiceProblem possible(int boxes, int loads, int cases, boolean fuses) {
         for (int seed = 0;; seed++) {
             ChoiceProblem problem = new RandomChoice(seed, 10).tree(boxes, loads, cases, fuses);
-            if (Domains.all(problem).narrow()) {
+            if (Domains.all(Tables.of(problem)).narrow()) {
                 return problem;
             }
         }
@@ -197,7 +197,7 @@ class ChoiceSolverTest {
     @Test
     void whatIsUnprovenSaysSo() {
         ChoiceProblem problem = possible(6, 10, 4, false);
-        ChoiceOutcome outcome = ChoiceSolver.solve(problem, new ChoiceEffort(50, () -> false));
+        ChoiceOutcome outcome = ChoiceSolver.solve(problem, new ChoiceEffort(1, () -> false));
         Chosen chosen = (Chosen) outcome;
         assertTrue(chosen.gap() > 0 && chosen.bound() < chosen.cost());
         assertTrue(Exhaustive.holds(problem, array(chosen)));
