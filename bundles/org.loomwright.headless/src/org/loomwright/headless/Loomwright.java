@@ -15,6 +15,7 @@ import org.loomwright.headless.draw.DrawCommand;
 import org.loomwright.headless.earth.EarthCommand;
 import org.loomwright.headless.list.BomCommand;
 import org.loomwright.headless.list.CablesCommand;
+import org.loomwright.headless.loadlist.ImportCommand;
 import org.loomwright.headless.protection.CurvesCommand;
 import org.loomwright.headless.protection.ProtectionCommand;
 import org.loomwright.headless.size.SizeCommand;
@@ -102,6 +103,7 @@ public final class Loomwright implements Runnable {
         commands.put("earth", () -> new EarthCommand(console, interrupt));
         commands.put("size", () -> new SizeCommand(console, interrupt));
         commands.put("compare", () -> new CompareCommand(console, interrupt));
+        commands.put("import", () -> new ImportCommand(console));
         commands.put("bom", () -> new BomCommand(console));
         commands.put("cables", () -> new CablesCommand(console));
         return commands;

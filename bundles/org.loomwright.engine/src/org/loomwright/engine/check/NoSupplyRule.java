@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
@@ -16,7 +18,8 @@ import org.loomwright.engine.result.Severity;
 /**
  * A load that a case of the user wants has closed paths to the plus and to the minus of a source. What opens the path is
  * named: a switch, the switch of a relay's coil, a way without a fuse. The engine's own cases want nothing by name and are
- * left out. A cut-out between its two voltages may be either way and gives a note.
+ * left out. A cut-out between its two voltages may be either way and gives a note. A load that no case wants and no conductor
+ * reaches is forgotten wiring, and gives a warning.
  */
 final class NoSupplyRule implements Rule {
     @Override
@@ -38,6 +41,7 @@ final class NoSupplyRule implements Rule {
     public List<Finding> check(CheckContext context) {
         List<Finding> findings = new ArrayList<>();
         Wiring wiring = Wiring.of(context.plan());
+        Set<Integer> wantedSomewhere = new TreeSet<>();
         for (SolvedCase solved : context.settled()) {
             if (solved.state().byEngine()) {
                 continue;
@@ -48,12 +52,37 @@ final class NoSupplyRule implements Rule {
                 Plan.Demand load = (Plan.Demand) context.plan().elements().get(wanted.demand());
                 int a = solved.running().at().terminalNode()[load.a()];
                 int b = solved.running().at().terminalNode()[load.b()];
+                if (wanted.factor() > 0) {
+                    wantedSomewhere.add(wanted.demand());
+                }
                 if (wanted.factor() > 0 && !live.supplied(a, b) && !live.supplied(b, a)) {
                     findings.add(finding(context, solved, wiring, search, wanted.demand(), load));
                 }
             }
         }
+        unwired(context, wiring, wantedSomewhere, findings);
         return findings;
+    }
+
+    private void unwired(CheckContext context, Wiring wiring, Set<Integer> wanted, List<Finding> findings) {
+        for (int element = 0; element < context.plan().elements().size(); element++) {
+            if (context.plan().elements().get(element) instanceof Plan.Demand load && !wanted.contains(element)
+                    && (isBare(wiring, load.a()) || isBare(wiring, load.b()))) {
+                String bare = Stream.of(load.a(), load.b()).filter(terminal -> isBare(wiring, terminal))
+                        .map(terminal -> context.names().shown(context.plan().terminals().get(terminal).id()))
+                        .collect(Collectors.joining(" and "));
+                findings.add(Finding.of(slug(), Severity.WARNING, context.names().element(element),
+                        context.names().shownElement(element) + " is not wired yet")
+                        .because("No conductor ends at " + bare + ".")
+                        .mend(Mend.inWords("Connect it, or take it out of the plan.")).build());
+            }
+        }
+    }
+
+    /** True when a terminal, and what the inside of its device joins with it, meets no conductor and no structure. */
+    private static boolean isBare(Wiring wiring, int terminal) {
+        Predicate<Wiring.Step> inside = step -> step.via() == Wiring.Via.ELEMENT || step.via() == Wiring.Via.BAR;
+        return wiring.reach(terminal, inside).stream().allMatch(node -> wiring.from(node).stream().allMatch(inside));
     }
 
     private Finding finding(CheckContext context, SolvedCase solved, Wiring wiring, SupplySearch search, int element,

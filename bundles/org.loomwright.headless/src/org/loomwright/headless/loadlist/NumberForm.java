@@ -47,8 +47,10 @@ enum NumberForm {
     /** True when a text can only be read in this form. */
     private boolean clear(String digits) {
         int at = digits.lastIndexOf(decimal);
-        return at >= 0 && digits.indexOf(decimal) == at
-                && (digits.indexOf(group) >= 0 && digits.lastIndexOf(group) < at || digits.length() - at - 1 != 3);
+        if (at < 0 || digits.indexOf(decimal) != at) {
+            return false;
+        }
+        return digits.indexOf(group) >= 0 ? digits.lastIndexOf(group) < at : digits.length() - at - 1 != 3;
     }
 
     /**

@@ -88,7 +88,7 @@ final class TextList {
             return -1;
         }
         if (rows.isEmpty()) {
-            return 0;
+            return text.indexOf(separator) >= 0 ? 1000 : 0;
         }
         int width = rows.get(0).cells().size();
         long alike = width < 2 ? 0 : rows.stream().filter(row -> row.cells().size() == width).count();

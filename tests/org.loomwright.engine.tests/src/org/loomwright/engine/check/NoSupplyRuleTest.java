@@ -56,6 +56,18 @@ class NoSupplyRuleTest {
     }
 
     @Test
+    void aLoadThatNobodyWiredIsToldEvenWhenNoCaseWantsIt() {
+        Finding finding = findings(fed("1").load("E2", "current", 1, 12).state("off", c -> { })).get(0);
+        assertEquals(List.of("E2", Severity.WARNING), List.of(finding.element(), finding.severity()));
+        assertEquals(List.of("No conductor ends at -E2:L+ and -E2:L-."), finding.why());
+        Finding half = findings(fed("1").load("E2", "current", 1, 12).cable("W8", 1, 1, "E2.L-", "G1.31")
+                .state("off", c -> { })).get(0);
+        assertEquals(List.of("No conductor ends at -E2:L+."), half.why());
+        assertEquals(List.of(), findings(fed("1").load("E2", "current", 1, 12).cable("W8", 1, 1, "E2.L-", "G1.31")
+                .cable("W9", 1, 1, "E2.L+", "G1.30").state("off", c -> { })));
+    }
+
+    @Test
     void theCasesOfTheEngineWantNothing() {
         assertEquals(List.of(), findings(fed("1").state("engine:all-on", c -> c.on("E1").byEngine())));
     }
