@@ -5,6 +5,7 @@ import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -26,6 +27,17 @@ public final class ShellAdvisor extends WorkbenchAdvisor {
         configurer.setSaveAndRestore(true);
         IDE.registerAdapters();
         PlatformImages.declare(configurer);
+    }
+
+    @Override
+    public void preStartup() {
+        // the processor belongs to the window until it is open; analyses, builds and drawings follow
+        Job.getJobManager().suspend();
+    }
+
+    @Override
+    public void postStartup() {
+        Job.getJobManager().resume();
     }
 
     @Override

@@ -14,6 +14,7 @@ import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.loomwright.workbench.recovery.KeptWork;
 import org.loomwright.workbench.welcome.FirstScreen;
 import org.loomwright.workbench.wizard.DemoFleet;
 
@@ -60,6 +61,11 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
             FirstScreen.open(page);
         }
         // after all that is waiting to be drawn
-        display.asyncExec(() -> display.timerExec(0, () -> new StartTime(options).report()));
+        display.asyncExec(() -> display.timerExec(0, () -> {
+            new StartTime(options).report();
+            if (!options.time()) {
+                KeptWork.offer(page);
+            }
+        }));
     }
 }

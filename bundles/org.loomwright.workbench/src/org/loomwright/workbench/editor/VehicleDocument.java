@@ -3,11 +3,11 @@ package org.loomwright.workbench.editor;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EventObject;
 import java.util.List;
 import java.util.Objects;
-import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.CommandStackListener;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
@@ -52,11 +52,12 @@ public final class VehicleDocument {
     }
 
     private final LoomwrightAdapterFactory factory = new LoomwrightAdapterFactory();
-    private final BasicCommandStack stack = new BasicCommandStack();
+    private final EditHistory stack = new EditHistory();
     private final CommandStackListener stackListener = this::stackChanged;
     private final ElementSelection selection = new ElementSelection();
     private final List<Listener> listeners = new ArrayList<>();
     private final AdapterFactoryEditingDomain domain;
+    private final Path path;
     private final ReadFile<Vehicle> file;
     private final LiveLoop loop;
     private Catalogue catalogue = Catalogue.EMPTY;
@@ -65,8 +66,9 @@ public final class VehicleDocument {
     private Analysis analysis;
     private boolean dirty;
 
-    private VehicleDocument(VehicleFiles files, ReadFile<Vehicle> file, OwnerThread owner) {
-        this.file = file;
+    private VehicleDocument(VehicleFiles files, Path path, OwnerThread owner) {
+        this.path = path;
+        file = files.openVehicle(path);
         domain = new AdapterFactoryEditingDomain(factory, stack, files.resourceSet());
         loop = new LiveLoop(owner, this::snapshot, this::analysed);
         stack.addCommandStackListener(stackListener);
@@ -79,8 +81,7 @@ public final class VehicleDocument {
 
     /** Opens a file; never fails for what is on the disk. The first analysis begins at once where the file is sound. */
     public static VehicleDocument open(Path path, OwnerThread owner) {
-        VehicleFiles files = new VehicleFiles();
-        VehicleDocument document = new VehicleDocument(files, files.openVehicle(path), owner);
+        VehicleDocument document = new VehicleDocument(new VehicleFiles(), path, owner);
         if (document.sound()) {
             document.loop.changed();
         }
@@ -192,6 +193,56 @@ public final class VehicleDocument {
     public void save() throws IOException {
         VehicleFiles.save(file.resource());
         stack.saveIsDone();
+        updateDirty();
+    }
+
+    /** Changes since the vehicle was saved; 0 when there is nothing to save. */
+    public int unsavedChanges() {
+        return dirty ? stack.unsaved() : 0;
+    }
+
+    /** What the latest change is called; empty before the first. */
+    public String lastChange() {
+        return stack.lastLabel();
+    }
+
+    /** When the latest change was made. */
+    public Instant lastChanged() {
+        return stack.last();
+    }
+
+    /**
+     * The file's content as it would be saved now.
+     *
+     * @throws IOException when it refers to something that cannot be written
+     */
+    public byte[] content() throws IOException {
+        return file.resource().toBytes();
+    }
+
+    /**
+     * Makes the whole vehicle what a file with this content holds, in one step that can be undone.
+     *
+     * @throws IOException when the content has faults; the vehicle stays as it is
+     */
+    public void replace(String label, byte[] content) throws IOException {
+        OtherState other = OtherState.read(domain.getResourceSet(), path, content);
+        if (other.vehicle() == null) {
+            throw new IOException(other.faults().get(0).toString());
+        }
+        selection.set(List.of());
+        run(label, () -> other.fill(vehicle()));
+    }
+
+    /** What is on the disk is what is here now, though it was not saved from here. */
+    public void equalsDisk() {
+        stack.saveIsDone();
+        updateDirty();
+    }
+
+    /** What is on the disk is something else: there is something to save, whatever is undone. */
+    public void differsFromDisk() {
+        stack.neverSaved();
         updateDirty();
     }
 

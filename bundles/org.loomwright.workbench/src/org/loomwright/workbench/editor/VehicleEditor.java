@@ -17,6 +17,7 @@ import org.eclipse.jface.util.IPropertyChangeListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.ide.IGotoMarker;
@@ -27,11 +28,12 @@ import org.eclipse.ui.views.properties.IPropertySheetPage;
 import org.loomwright.diagram.paint.Theme;
 import org.loomwright.diagram.services.DrawingPreferences;
 import org.loomwright.workbench.app.ThemeWatch;
-import org.loomwright.workbench.fault.FaultTable;
 import org.loomwright.workbench.markers.FindingKey;
 import org.loomwright.workbench.markers.FindingTarget;
 import org.loomwright.workbench.preference.Units;
 import org.loomwright.workbench.properties.ElementProperties;
+import org.loomwright.workbench.recovery.RepairPane;
+import org.loomwright.workbench.recovery.VehicleGuard;
 import org.loomwright.workbench.study.StudySource;
 
 /**
@@ -41,6 +43,8 @@ import org.loomwright.workbench.study.StudySource;
 public final class VehicleEditor extends EditorPart implements IGotoMarker, FindingTarget, IEditingDomainProvider {
     private VehicleDocument document;
     private DrawingPane pane;
+    private VehicleGuard guard;
+    private RepairPane repair;
     private HistoryActions history;
     private LiveMarkers markers;
     private AutoCloseable themeWatch;
@@ -72,10 +76,12 @@ public final class VehicleEditor extends EditorPart implements IGotoMarker, Find
     @Override
     public void createPartControl(Composite parent) {
         if (!document.sound()) {
-            new FaultTable(parent, document.file().faults());
+            repair = new RepairPane(parent, location(), ResourceUtil.getFile(getEditorInput()), document.file().faults(),
+                    this::openAnew, () -> firePropertyChange(PROP_DIRTY));
             return;
         }
-        pane = new DrawingPane(parent, document);
+        guard = new VehicleGuard(parent, document, location(), ResourceUtil.getFile(getEditorInput()));
+        pane = new DrawingPane(guard.content(), document);
         pane.theme(theme());
         pane.preferences(preferences());
         themeWatch = ThemeWatch.onChange(() -> {
@@ -99,6 +105,24 @@ public final class VehicleEditor extends EditorPart implements IGotoMarker, Find
         }
     }
 
+    private Path location() {
+        return Path.of(path(getEditorInput()).toOSString());
+    }
+
+    /** A file that has changed so much that it is better read from the beginning. */
+    private void openAnew() {
+        IWorkbenchPage page = getSite().getPage();
+        IEditorInput input = getEditorInput();
+        getSite().getShell().getDisplay().asyncExec(() -> {
+            try {
+                page.closeEditor(this, false);
+                page.openEditor(input, getSite().getId());
+            } catch (PartInitException problem) {
+                ILog.of(VehicleEditor.class).log(problem.getStatus());
+            }
+        });
+    }
+
     private static Theme theme() {
         return ThemeWatch.isDark() ? Theme.dark() : Theme.light();
     }
@@ -117,6 +141,11 @@ public final class VehicleEditor extends EditorPart implements IGotoMarker, Find
         return pane;
     }
 
+    /** What is open for repair; null for a file that was read whole. */
+    public RepairPane repair() {
+        return repair;
+    }
+
     @Override
     public EditingDomain getEditingDomain() {
         return document.domain();
@@ -126,22 +155,29 @@ public final class VehicleEditor extends EditorPart implements IGotoMarker, Find
     public void setFocus() {
         if (pane != null) {
             pane.canvas().setFocus();
+        } else if (repair != null) {
+            repair.setFocus();
         }
     }
 
     @Override
     public boolean isDirty() {
-        return document.sound() && document.dirty();
+        return repair != null ? repair.dirty() : document.dirty();
     }
 
     @Override
     public void doSave(IProgressMonitor monitor) {
-        if (!document.sound() || !mayLoseComments()) {
+        if (!isDirty() || repair == null && !mayLoseComments()) {
             monitor.setCanceled(true);
             return;
         }
         try {
-            document.save();
+            if (repair != null) {
+                repair.save();
+            } else {
+                document.save();
+                guard.saved();
+            }
             IFile file = ResourceUtil.getFile(getEditorInput());
             if (file != null) {
                 file.refreshLocal(IResource.DEPTH_ZERO, monitor);
@@ -233,6 +269,9 @@ public final class VehicleEditor extends EditorPart implements IGotoMarker, Find
         }
         if (markers != null) {
             markers.close();
+        }
+        if (guard != null) {
+            guard.close();
         }
         if (history != null) {
             history.dispose();

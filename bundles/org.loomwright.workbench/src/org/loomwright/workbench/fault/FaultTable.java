@@ -3,6 +3,7 @@ package org.loomwright.workbench.fault;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
@@ -43,8 +44,14 @@ public final class FaultTable extends Composite {
             TableItem item = new TableItem(table, SWT.NONE);
             item.setText(new String[] {name(fault.file()), String.valueOf(fault.line()), String.valueOf(fault.column()),
                 text(fault.element()), fault.message(), text(fault.expected())});
+            item.setData(fault);
             item.setImage(PlatformUI.getWorkbench().getSharedImages().getImage(ISharedImages.IMG_OBJS_ERROR_TSK));
         }
+    }
+
+    /** Tells which fault is picked. */
+    public void onPick(Consumer<ReadFault> listener) {
+        table.addListener(SWT.Selection, event -> listener.accept((ReadFault) event.item.getData()));
     }
 
     @Override
