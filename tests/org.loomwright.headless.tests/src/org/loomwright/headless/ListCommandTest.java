@@ -41,7 +41,7 @@ class ListCommandTest {
     void csvHasOneHeadingAndOneLineARow() {
         List<String> lines = CommandRun.of("cables", "-f", "csv", yard.vehicle()).out().lines().toList();
         assertEquals(13, lines.size());
-        assertEquals("cable,from,to,part,sectionMm2,colour,lengthM,path,label,existing", lines.get(0));
+        assertEquals("cable,from,to,part,sectionMm2,colour,lengthM,path,label,existing,open", lines.get(0));
         assertTrue(lines.get(4).contains(",single,2.5,RD,2.57,R1 R2,"), lines.get(4));
     }
 

@@ -2,7 +2,9 @@
 package org.loomwright.engine.assembly;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Vehicle;
 
@@ -50,7 +52,14 @@ public final class Assembly {
                 waivers(vehicle));
         List<Plan.Case> cases = new ArrayList<>(new CaseAssembler(still, structure, terminals, scope).cases(vehicle));
         cases.addAll(EngineCases.of(still, List.copyOf(cases)));
-        return new AssemblyResult(withCases(still, cases), problems.all(), parts.catalogue());
+        return new AssemblyResult(withCases(still, cases), problems.all(), parts.catalogue(), emptyWays(devices, still));
+    }
+
+    private static List<EmptyWay> emptyWays(DeviceAssembler devices, Plan plan) {
+        Set<Integer> connected = new HashSet<>();
+        plan.conductors().forEach(core -> connected.addAll(List.of(core.a(), core.b())));
+        return devices.emptyWays().stream().filter(way -> connected.contains(way.fitting().b())
+                && !plan.devices().get(way.fitting().device()).existing()).toList();
     }
 
     private static List<Plan.Waiver> waivers(Vehicle vehicle) {

@@ -88,6 +88,12 @@ final class CatalogueReader {
                 : strayProtectors.computeIfAbsent(part, p -> read(p, List.of()));
     }
 
+    /** The smallest protector on offer in a form; null where the libraries have none that states its rating. */
+    ProtectorType smallest(String form) {
+        return catalogue.protectors().stream().filter(type -> form.equals(type.form()) && !type.alike().isEmpty())
+                .min(Comparator.comparingDouble(ProtectorType::ratingA)).orElse(null);
+    }
+
     /** The curve of a protector that is built into a device. */
     Plan.FuseCurve curve(org.loomwright.model.parts.FuseCurve curve) {
         return tables.curve(curve);

@@ -67,6 +67,11 @@ final class DeviceAssembler {
         return elements.all();
     }
 
+    /** Ways of all devices in which nothing is fitted, connected or not. */
+    List<EmptyWay> emptyWays() {
+        return elements.emptyWays();
+    }
+
     /** Where a terminal of the plan is; {@link Spot#NOWHERE} when nobody says. */
     Spot spotOf(int terminal) {
         Plan.Terminal of = terminals.all().get(terminal);

@@ -25,6 +25,11 @@ final class ElementAssembler {
         return elements;
     }
 
+    /** Ways in which nothing is fitted so far. */
+    List<EmptyWay> emptyWays() {
+        return ways.empty();
+    }
+
     /** The elements of one device. */
     void add(int number, String id, Device device, DevicePart part) {
         DeviceSettings settings = new DeviceSettings(device.getSettings());

@@ -11,6 +11,7 @@ import org.eclipse.emf.common.util.Monitor;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.result.Finding;
+import org.loomwright.engine.result.StudyResult;
 
 /** What sizing shares with the rules, so that what it designs by and what the check judges by cannot drift apart. */
 public final class DesignFigures {
@@ -93,6 +94,11 @@ public final class DesignFigures {
     /** Smallest section of a cable that the practice wants, mm2. */
     public double leastMm2(Plan.Cable cable) {
         return context.practice().value(cable.sheathed() ? SectionMinRule.SHEATHED : SectionMinRule.SINGLE);
+    }
+
+    /** How the figures of an element came about, as the check derives them. */
+    public static List<StudyResult.ElementFigures> explained(CheckContext context, String element) {
+        return new Explain(context).explain(element);
     }
 
     /** What some of the rules find, waivers and severities applied. */

@@ -50,7 +50,7 @@ public final class FigureStudy {
         FigureStudy study = new FigureStudy(context, sheets);
         int cables = study.cables();
         study.devices();
-        study.price.put(Priced.ENDS, sheets.ends());
+        study.price.put(Priced.ENDS, sheets.endsFor(study.plan));
         int joints = (int) study.plan.conductors().stream().filter(c -> !study.plan.cables().get(c.cable()).existing()).count() * 2;
         Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
         for (Severity severity : Severity.values()) {

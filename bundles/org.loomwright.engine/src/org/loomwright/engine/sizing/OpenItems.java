@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 import org.loomwright.engine.assembly.Plan;
 
 /** What sizing may choose: sections of cables (cores in parallel together) and ratings of protectors in ways. */
@@ -67,17 +68,25 @@ final class OpenItems {
         for (List<Integer> some : together.values()) {
             List<Integer> cores = some.stream().flatMap(w -> conductors.get(w).stream()).toList();
             Plan.Cable first = plan.cables().get(some.get(0));
-            cables.add(new CableItem(first.id(), List.copyOf(some), cores, first.options()));
+            cables.add(new CableItem(first.id(), List.copyOf(some), cores, settled(first.options(), Plan.SectionOption::sectionMm2,
+                    options.given().get(first.id()))));
         }
         List<WayItem> ways = new ArrayList<>();
         for (int e = 0; e < plan.elements().size(); e++) {
             if (plan.elements().get(e) instanceof Plan.Protector protector && protector.way() != null
                     && !protector.options().isEmpty() && (protector.chosenBySizing() || options.openPersonChoices())
                     && !plan.devices().get(protector.device()).existing()) {
-                ways.add(new WayItem(protector.way(), e, protector.options()));
+                ways.add(new WayItem(protector.way(), e, settled(protector.options(), Plan.ProtectorOption::ratingA,
+                        options.given().get(protector.way()))));
             }
         }
         return new OpenItems(plan, cables, ways);
+    }
+
+    /** The options of a figure that is settled, or all where it is not, or none has it. */
+    private static <T> List<T> settled(List<T> options, ToDoubleFunction<T> figure, Double given) {
+        List<T> only = given == null ? List.of() : options.stream().filter(each -> figure.applyAsDouble(each) == given).toList();
+        return only.isEmpty() ? options : only;
     }
 
     /** Cables whose cores share a current by intent, and are of one part, take one section. */

@@ -28,6 +28,11 @@ final class SizedPlan {
             Plan.ProtectorOption option = way.options().get(choice[open.ofElement(way.element())]);
             elements.set(way.element(), with((Plan.Protector) elements.get(way.element()), option));
         }
+        return with(plan, elements, cables, conductors);
+    }
+
+    /** The plan with other elements, cables and conductors. */
+    static Plan with(Plan plan, List<Plan.Element> elements, List<Plan.Cable> cables, List<Plan.Conductor> conductors) {
         return new Plan(plan.vehicle(), plan.arrangement(), plan.practice(), plan.domains(), plan.zones(), plan.places(),
                 plan.runs(), plan.bodies(), plan.bodyLinks(), plan.bonds(), plan.devices(), plan.terminals(), elements, cables,
                 conductors, plan.cases(), plan.waivers());

@@ -34,6 +34,18 @@ public record SizingResult(SizingObjective objective, List<SizedCable> cables, L
         sensitivity = List.copyOf(sensitivity);
     }
 
+    /** The same with other troubles. */
+    SizingResult withTroubles(List<Finding> all) {
+        return new SizingResult(objective, cables, protectors, before, after, cost, bound, gap, rounds, alone, all, sensitivity,
+                plan);
+    }
+
+    /** The same with other words about its cables. */
+    SizingResult withCables(List<SizedCable> all) {
+        return new SizingResult(objective, all, protectors, before, after, cost, bound, gap, rounds, alone, troubles, sensitivity,
+                plan);
+    }
+
     /**
      * A cable that was sized.
      *
@@ -48,10 +60,12 @@ public record SizingResult(SizingObjective objective, List<SizedCable> cables, L
      * @param hotC        highest temperature of its cores, degrees Celsius; NaN when it is not known
      * @param limiting    what stands against the next smaller section; null for the smallest
      * @param why         the same in words
+     * @param protector   id of the way or element that protects it, null when there is none
      * @param derivations how the figures came about
      */
     public record SizedCable(String id, String part, double lengthMm, double currentA, String currentCase, double beforeMm2,
-            double afterMm2, double dropV, double hotC, Constraint limiting, String why, List<Derivation> derivations) {
+            double afterMm2, double dropV, double hotC, Constraint limiting, String why, String protector,
+            List<Derivation> derivations) {
         public SizedCable {
             derivations = List.copyOf(derivations);
         }
@@ -62,9 +76,25 @@ public record SizingResult(SizingObjective objective, List<SizedCable> cables, L
         }
     }
 
-    /** A protector that was sized: way, part and rating before and after, largest current in any case, A. */
+    /**
+     * A protector that was sized.
+     *
+     * @param way         id of the way
+     * @param beforePart  part before, null when nothing was fitted
+     * @param beforeA     rated current before, A; NaN when nothing was fitted
+     * @param afterPart   part chosen
+     * @param afterA      rated current chosen, A
+     * @param currentA    largest current in any case, A
+     * @param limiting    what stands against the next smaller rating; null for the smallest
+     * @param why         the same in words
+     * @param derivations how the figures came about
+     */
     public record SizedProtector(String way, String beforePart, double beforeA, String afterPart, double afterA,
-            double currentA) {
+            double currentA, Constraint limiting, String why, List<Derivation> derivations) {
+        public SizedProtector {
+            derivations = List.copyOf(derivations);
+        }
+
         /** Whether another part is to be fitted. */
         public boolean changed() {
             return !java.util.Objects.equals(beforePart, afterPart);

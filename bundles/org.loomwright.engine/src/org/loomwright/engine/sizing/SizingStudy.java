@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import org.eclipse.emf.common.util.Monitor;
 import org.loomwright.engine.assembly.AssemblyProblem;
+import org.loomwright.engine.assembly.AssemblyResult;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.CaseSolver;
 import org.loomwright.engine.cases.SolvedCase;
@@ -70,6 +71,12 @@ public final class SizingStudy {
      */
     public static SizingResult run(Plan plan, List<AssemblyProblem> problems, SizingOptions options, Monitor monitor) {
         return new SizingStudy(plan, problems, options, monitor).run();
+    }
+
+    /** Sizes what was assembled; a way in which nothing is fitted, though a cable leads away from it, gets its protector too. */
+    public static SizingResult run(AssemblyResult assembled, SizingOptions options, Monitor monitor) {
+        FilledWays filled = new FilledWays(assembled);
+        return filled.told(run(filled.plan(), assembled.problems(), options, monitor), monitor);
     }
 
     private SizingResult run() {

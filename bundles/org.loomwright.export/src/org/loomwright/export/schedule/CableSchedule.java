@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.result.Designations;
@@ -21,7 +22,7 @@ public final class CableSchedule {
     private static final List<Column> COLUMNS = List.of(Column.text("cable", "cable"), Column.text("from", "from"),
             Column.text("to", "to"), Column.text("part", "type"), Column.number("sectionMm2", "section", "mm2"),
             Column.text("colour", "colour"), Column.number("lengthM", "length", "m"), Column.text("path", "path"),
-            Column.text("label", "label"), Column.text("existing", ""));
+            Column.text("label", "label"), Column.text("existing", ""), Column.text("open", ""));
 
     private CableSchedule() {
     }
@@ -30,9 +31,10 @@ public final class CableSchedule {
      * The schedule of a plan.
      *
      * @param plan     the plan
+     * @param open     ids of the cables whose section is not chosen yet; they have none in the schedule, which says so
      * @param existing existing wiring of the base vehicle is listed too, and marked
      */
-    public static Table of(Plan plan, boolean existing) {
+    public static Table of(Plan plan, Set<String> open, boolean existing) {
         Designations designations = new Designations(plan.arrangement());
         Map<Integer, List<Plan.Conductor>> conductors = plan.conductors().stream()
                 .collect(Collectors.groupingBy(Plan.Conductor::cable));
@@ -40,31 +42,33 @@ public final class CableSchedule {
         for (int i = 0; i < plan.cables().size(); i++) {
             Plan.Cable cable = plan.cables().get(i);
             if (!cable.existing() || existing) {
-                rows.addAll(rows(plan, cable, conductors.getOrDefault(i, List.of()), designations));
+                rows.addAll(rows(plan, cable, open.contains(cable.id()), conductors.getOrDefault(i, List.of()), designations));
             }
         }
         return new Table("Cable schedule", COLUMNS, rows, null);
     }
 
-    private static List<List<Object>> rows(Plan plan, Plan.Cable cable, List<Plan.Conductor> conductors,
+    private static List<List<Object>> rows(Plan plan, Plan.Cable cable, boolean open, List<Plan.Conductor> conductors,
             Designations designations) {
         List<List<Object>> rows = new ArrayList<>();
         for (Plan.Conductor conductor : conductors) {
             String from = designations.shown(plan.terminals().get(conductor.a()).id());
             String to = designations.shown(plan.terminals().get(conductor.b()).id());
-            rows.add(row(plan, cable, designations.shown(cable.id()), from, to, conductor.sectionMm2(), conductor.colour()));
+            rows.add(row(plan, cable, designations.shown(cable.id()), from, to,
+                    open ? Double.NaN : conductor.sectionMm2(), open, conductor.colour()));
         }
         if (rows.isEmpty()) {
-            rows.add(row(plan, cable, designations.shown(cable.id()), NOT_CONNECTED, NOT_CONNECTED, cable.sectionMm2(), null));
+            rows.add(row(plan, cable, designations.shown(cable.id()), NOT_CONNECTED, NOT_CONNECTED,
+                    open ? Double.NaN : cable.sectionMm2(), open, null));
         }
         return rows;
     }
 
     private static List<Object> row(Plan plan, Plan.Cable cable, String shown, String from, String to, double sectionMm2,
-            String colour) {
+            boolean open, String colour) {
         return Arrays.asList(shown, from, to, cable.part(), section(sectionMm2), colour == null ? "" : colour,
                 CutLength.metres(cable.lengthMm()), path(plan, cable), shown + "  " + from + " / " + to,
-                cable.existing() ? "existing" : "");
+                cable.existing() ? "existing" : "", open ? "section open" : "");
     }
 
     private static BigDecimal section(double sectionMm2) {

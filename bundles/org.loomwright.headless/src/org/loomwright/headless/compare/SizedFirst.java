@@ -3,7 +3,7 @@ package org.loomwright.headless.compare;
 
 import java.util.List;
 import org.loomwright.engine.assembly.AssemblyProblem;
-import org.loomwright.engine.assembly.Plan;
+import org.loomwright.engine.assembly.AssemblyResult;
 import org.loomwright.engine.assembly.StockLengths;
 import org.loomwright.engine.sizing.SizingObjective;
 import org.loomwright.engine.sizing.SizingOptions;
@@ -21,11 +21,11 @@ final class SizedFirst implements VehicleComparison.Preparation {
     }
 
     @Override
-    public VehicleComparison.Prepared prepare(Vehicle vehicle, Plan plan, List<AssemblyProblem> problems, Progress progress) {
-        progress.doing(plan.arrangement(), plan.cases().size());
-        SizingResult result = SizingStudy.run(plan, problems, new SizingOptions(objective, true, StockLengths.of(vehicle), false),
+    public VehicleComparison.Prepared prepare(Vehicle vehicle, AssemblyResult assembled, Progress progress) {
+        progress.doing(assembled.plan().arrangement(), assembled.plan().cases().size());
+        SizingResult result = SizingStudy.run(assembled, new SizingOptions(objective, true, StockLengths.of(vehicle), false),
                 progress.monitor());
-        List<AssemblyProblem> left = problems.stream()
+        List<AssemblyProblem> left = assembled.problems().stream()
                 .filter(problem -> result.cables().stream().noneMatch(cable -> cable.id().equals(problem.element()))).toList();
         return new VehicleComparison.Prepared(result.plan(), left);
     }

@@ -35,9 +35,9 @@ final class VehicleComparison {
     @FunctionalInterface
     interface Preparation {
         /** As it is. */
-        Preparation NONE = (vehicle, plan, problems, progress) -> new Prepared(plan, problems);
+        Preparation NONE = (vehicle, assembled, progress) -> new Prepared(assembled.plan(), assembled.problems());
 
-        Prepared prepare(Vehicle vehicle, Plan plan, List<AssemblyProblem> problems, Progress progress);
+        Prepared prepare(Vehicle vehicle, AssemblyResult assembled, Progress progress);
     }
 
     /** A plan made ready, and what could not be assembled of it. */
@@ -54,7 +54,7 @@ final class VehicleComparison {
     StudiedArrangement study(Vehicle vehicle, Arrangement arrangement, Practice practice, Progress progress) {
         AssemblyResult assembled = Assembly.assemble(vehicle, arrangement, practice, catalogue);
         catalogue = assembled.catalogue();
-        Prepared prepared = preparation.prepare(vehicle, assembled.plan(), assembled.problems(), progress);
+        Prepared prepared = preparation.prepare(vehicle, assembled, progress);
         Plan plan = prepared.plan();
         progress.doing(file, plan.cases().size() + RuleCatalogue.standard().rules().size());
         CheckContext context = new CheckContext(plan, CaseSolver.solveAll(plan, progress.monitor()), NetFinder.find(plan),

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.headless.list;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.loomwright.engine.assembly.OpenSections;
 import org.loomwright.export.schedule.CableSchedule;
 import org.loomwright.export.table.Table;
 import org.loomwright.headless.Console;
@@ -22,7 +24,7 @@ public final class CablesCommand extends ListCommand {
 
     @Override
     Table table(Listed listed) {
-        return CableSchedule.of(listed.plan(), existing);
+        return CableSchedule.of(listed.plan(), OpenSections.of(listed.vehicle(), listed.arrangement()), existing);
     }
 
     @Override
@@ -32,6 +34,11 @@ public final class CablesCommand extends ListCommand {
 
     @Override
     List<String> notes(Listed listed) {
-        return List.of("Lengths are what is cut: path, tails and slack.");
+        List<String> notes = new ArrayList<>(List.of("Lengths are what is cut: path, tails and slack."));
+        int open = OpenSections.of(listed.vehicle(), listed.arrangement()).size();
+        if (open > 0) {
+            notes.add(open + (open == 1 ? " cable has" : " cables have") + " no section yet; 'loomwright size' chooses it.");
+        }
+        return notes;
     }
 }

@@ -16,7 +16,6 @@ import org.loomwright.headless.Interrupt;
 import org.loomwright.headless.Style;
 import org.loomwright.headless.WrappedText;
 import org.loomwright.headless.check.Caution;
-import org.loomwright.headless.input.VehicleRun;
 import org.loomwright.headless.report.ReportOptions;
 import org.loomwright.model.edits.SizingEdits;
 import org.loomwright.model.files.VehicleFiles;
@@ -53,8 +52,8 @@ public final class SizeCommand implements Callable<Integer> {
     @Mixin
     private ReportOptions report;
 
-    @Option(names = {"-e", "--explain"}, paramLabel = "CABLE", arity = "0..1", fallbackValue = "",
-            description = "Show how the figures of the cables, or of one, came about.")
+    @Option(names = {"-e", "--explain"}, paramLabel = "ELEMENT", arity = "0..1", fallbackValue = "",
+            description = "Show how all figures came about, or those of one cable, fuse or load.")
     private String explain;
 
     private final Console console;
@@ -72,8 +71,8 @@ public final class SizeCommand implements Callable<Integer> {
         if (apply && Files.exists(file) && !Files.isWritable(file)) {
             throw new BadInputException("cannot write " + file + ": it is not writable");
         }
-        List<SizedVehicle> sized = new VehicleRun(console, interrupt).each(file, arrangements, report.practiceFile(),
-                new VehicleSizing(file.toString(), objective, all)::size);
+        List<SizedVehicle> sized = new VehicleSizing(console, interrupt, objective, all).size(file, arrangements,
+                report.practiceFile());
         if (sized.isEmpty()) {
             return ExitCode.BAD_INPUT.code();
         }
@@ -86,18 +85,18 @@ public final class SizeCommand implements Callable<Integer> {
         return (troubles ? ExitCode.FINDINGS : ExitCode.CLEAN).code();
     }
 
-    /** Id of the cable to be explained; empty for all, null for none. */
+    /** Id of the cable or way to be explained; empty for all, null for none. */
     private String explained(List<SizedVehicle> sized) {
         if (explain == null || explain.isEmpty()) {
             return explain;
         }
         for (SizedVehicle each : sized) {
             String id = each.element(explain);
-            if (id != null && each.result().cables().stream().anyMatch(cable -> cable.id().equals(id))) {
+            if (id != null && new SizeFigures(each).of(id).findAny().isPresent()) {
                 return id;
             }
         }
-        throw new BadInputException("no cable " + explain + " was sized in " + sized.get(0).plan().vehicle());
+        throw new BadInputException("no cable, fuse or load " + explain + " was sized in " + sized.get(0).plan().vehicle());
     }
 
     private void applyAll(List<SizedVehicle> sized) {
@@ -116,6 +115,7 @@ public final class SizeCommand implements Callable<Integer> {
         } catch (IllegalArgumentException refused) {
             throw new BadInputException("nothing was written to " + file + ": " + refused.getMessage());
         }
+        new SharedElements(vehicle, sized).told().ifPresent(console.err()::println);
         console.err().println(changed == 0 ? "loomwright: nothing to change in " + file
                 : "loomwright: " + file + " written, " + changed + (changed == 1 ? " element changed" : " elements changed"));
     }

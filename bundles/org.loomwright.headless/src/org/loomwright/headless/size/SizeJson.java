@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
 import org.loomwright.engine.result.Severity;
-import org.loomwright.engine.result.StudyResult.ElementFigures;
 import org.loomwright.engine.sizing.Constraint;
 import org.loomwright.engine.sizing.SizingResult;
 import org.loomwright.headless.check.Caution;
@@ -71,6 +70,8 @@ final class SizeJson {
             figures.optional("afterPart", each.afterPart());
             figures.number("afterA", each.afterA());
             figures.number("currentA", each.currentA());
+            limiting(each.limiting());
+            figures.optional("why", each.why());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -88,9 +89,7 @@ final class SizeJson {
         json.writeEndArray();
         figures.findings(result.troubles(), Severity.NOTE);
         if (explain != null) {
-            figures.explained(result.cables().stream()
-                    .filter(cable -> explain.isEmpty() || cable.id().equals(explain))
-                    .map(cable -> new ElementFigures(cable.id(), null, cable.derivations())).toList());
+            figures.explained(new SizeFigures(sized).of(explain).toList());
         }
         json.writeEndObject();
     }
@@ -106,19 +105,24 @@ final class SizeJson {
         figures.number("afterMm2", cable.afterMm2());
         figures.number("dropV", cable.dropV());
         figures.number("hotC", cable.hotC());
-        Constraint limiting = cable.limiting();
-        if (limiting != null) {
-            json.writeObjectFieldStart("limiting");
-            json.writeStringField("rule", limiting.rule());
-            figures.optional("element", limiting.element());
-            figures.optional("case", limiting.caseName());
-            if (limiting.limit() != null) {
-                figures.number("limit", limiting.limit().value());
-                json.writeStringField("unit", limiting.limit().unit());
-            }
-            json.writeEndObject();
-        }
+        limiting(cable.limiting());
         figures.optional("why", cable.why());
+        figures.optional("protector", cable.protector());
+        json.writeEndObject();
+    }
+
+    private void limiting(Constraint limiting) throws IOException {
+        if (limiting == null) {
+            return;
+        }
+        json.writeObjectFieldStart("limiting");
+        json.writeStringField("rule", limiting.rule());
+        figures.optional("element", limiting.element());
+        figures.optional("case", limiting.caseName());
+        if (limiting.limit() != null) {
+            figures.number("limit", limiting.limit().value());
+            json.writeStringField("unit", limiting.limit().unit());
+        }
         json.writeEndObject();
     }
 

@@ -5,6 +5,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.result.Designations;
 import org.loomwright.engine.sizing.SizingResult;
@@ -31,9 +34,10 @@ public final class SizeTables {
     public Table cables() {
         List<Column> columns = List.of(Column.text("cable", "cable"), Column.text("ends", "from - to"),
                 Column.number("lengthM", "length", "m"), Column.number("currentA", "load", "A"),
-                Column.text("case", "in case"), Column.number("beforeMm2", "before", "mm2"),
-                Column.number("afterMm2", "after", "mm2"), Column.number("dropV", "drop", "V"),
-                Column.number("hotC", "hottest", "degC"), Column.text("limiting", "what holds against less"));
+                Column.number("beforeMm2", "before", "mm2"), Column.number("afterMm2", "after", "mm2"), Column.text("fuse", "fuse"),
+                Column.number("fuseBeforeA", "before", "A"), Column.number("fuseAfterA", "after", "A"),
+                Column.number("dropV", "drop", "V"), Column.number("hotC", "hottest", "degC"),
+                Column.text("limiting", "what holds against less"));
         List<List<Object>> rows = new ArrayList<>();
         for (SizedCable cable : result.cables()) {
             List<Object> row = new ArrayList<>();
@@ -41,9 +45,9 @@ public final class SizeTables {
             row.add(ends(cable.id()));
             row.add(number(cable.lengthMm() / 1000, 2));
             row.add(number(cable.currentA(), 1));
-            row.add(cable.currentCase() == null ? "" : cable.currentCase());
             row.add(section(cable.beforeMm2()));
             row.add(section(cable.afterMm2()));
+            fuse(cable.protector(), row);
             row.add(number(cable.dropV(), 3));
             row.add(number(cable.hotC(), 0));
             row.add(limiting(cable));
@@ -52,10 +56,25 @@ public final class SizeTables {
         return new Table("Cables", columns, rows, null);
     }
 
+    /** The fuse or breaker before a cable, sized or not. */
+    private void fuse(String id, List<Object> row) {
+        row.add(id == null ? "" : shown.shown(id));
+        SizedProtector sized = result.protectors().stream().filter(each -> each.way().equals(id)).findFirst().orElse(null);
+        double fixedA = Double.NaN;
+        for (Plan.Element element : plan.elements()) {
+            fixedA = element instanceof Plan.Protector protector && (element.id().equals(id) || id != null
+                    && id.equals(protector.way())) ? protector.ratingA() : fixedA;
+        }
+        row.add(section(sized == null ? fixedA : sized.beforeA()));
+        row.add(section(sized == null ? fixedA : sized.afterA()));
+    }
+
     private String limiting(SizedCable cable) {
-        return cable.limiting() == null ? "smallest on offer" : cable.limiting().rule()
-                + (cable.limiting().element() == null || cable.limiting().element().startsWith(cable.id()) ? ""
-                        : " of " + shown.shown(cable.limiting().element()));
+        if (cable.limiting() != null) {
+            return cable.limiting().rule() + (cable.limiting().element() == null
+                    || cable.limiting().element().startsWith(cable.id()) ? "" : " of " + shown.shown(cable.limiting().element()));
+        }
+        return cable.why().contains("elsewhere") ? "dearer elsewhere" : "smallest on offer";
     }
 
     private String ends(String cable) {
@@ -75,7 +94,8 @@ public final class SizeTables {
         List<Column> columns = List.of(Column.text("way", "way"), Column.number("currentA", "load", "A"),
                 Column.number("beforeA", "before", "A"), Column.number("afterA", "after", "A"), Column.text("part", "part"));
         List<List<Object>> rows = new ArrayList<>();
-        for (SizedProtector each : result.protectors()) {
+        Set<String> listed = result.cables().stream().map(SizedCable::protector).filter(Objects::nonNull).collect(Collectors.toSet());
+        for (SizedProtector each : result.protectors().stream().filter(one -> !listed.contains(one.way())).toList()) {
             List<Object> row = new ArrayList<>();
             row.add(shown.shown(each.way()));
             row.add(number(each.currentA(), 1));

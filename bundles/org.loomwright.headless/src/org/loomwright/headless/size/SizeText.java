@@ -7,7 +7,6 @@ import java.util.Locale;
 import org.loomwright.engine.result.Figures;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.StudyResult;
-import org.loomwright.engine.result.StudyResult.ElementFigures;
 import org.loomwright.engine.sizing.SizingResult;
 import org.loomwright.engine.sizing.SizingResult.SizedCable;
 import org.loomwright.engine.sizing.SizingResult.Totals;
@@ -49,8 +48,8 @@ final class SizeText {
         totals(result);
         result.troubles().forEach(trouble -> trouble(trouble, sized));
         SizeTables tables = new SizeTables(result, sized.plan());
-        table(tables.cables(), "largest current in any case; drop over all its cores");
-        table(tables.protectors(), "largest current in any case");
+        table(tables.cables(), "largest current in any case; fuse before it; drop over all its cores");
+        table(tables.protectors(), "that stand before no cable above; largest current in any case");
         table(tables.limits(), "copper saved if a load's limit were loosened");
         out.println();
     }
@@ -68,10 +67,10 @@ final class SizeText {
         }
         String unit = "1".equals(result.objective().unit()) || "money".equals(result.objective().unit()) ? ""
                 : " " + result.objective().unit();
-        WrappedText.write(out, "  ", "proof       ", "least " + result.objective().word() + " " + Figures.three(result.cost())
-                + unit + ", no design can have less than " + Figures.three(result.bound()) + unit + "; gap "
-                + Figures.three(100 * result.gap()) + " %, " + result.rounds()
-                + (result.rounds() == 1 ? " round" : " rounds") + " with the check");
+        WrappedText.write(out, "  ", "proof       ", result.objective().word() + " " + Figures.three(result.cost())
+                + unit + "; at the design's currents no choice of the sections and ratings on offer has less than "
+                + Figures.three(result.bound()) + unit + ": gap " + Figures.three(100 * result.gap()) + " %, after "
+                + result.rounds() + (result.rounds() == 1 ? " round" : " rounds") + " with the check");
         if (result.alone() != null) {
             double kg = result.alone().copperKg() - result.after().copperKg();
             double money = result.alone().money() - result.after().money();
@@ -109,19 +108,11 @@ final class SizeText {
         }
     }
 
-    /** Writes how the figures of the cables came about; of all, or of one given by its id. */
-    void explain(SizedVehicle sized, String cable) {
-        for (SizedCable each : sized.result().cables()) {
-            if (cable.isEmpty() || each.id().equals(cable)) {
-                StudyResult figures = new StudyResult("size", sized.plan().vehicle(), sized.plan().arrangement(), List.of(),
-                        List.of(), element -> List.of(new ElementFigures(each.id(), null, each.derivations())));
-                new ExplainText(out, style, true).write(new CheckedVehicle(sized.file(), sized.label(), sized.adopted(),
-                        sized.plan(), figures), each.id());
-                if (each.why() != null) {
-                    WrappedText.write(out, "  ", "", each.why());
-                    out.println();
-                }
-            }
-        }
+    /** Writes how the figures came about; all, or those of one element given by its id. */
+    void explain(SizedVehicle sized, String element) {
+        StudyResult figures = new StudyResult("size", sized.plan().vehicle(), sized.plan().arrangement(), List.of(), List.of(),
+                asked -> new SizeFigures(sized).of(element).toList());
+        new ExplainText(out, style, true).write(new CheckedVehicle(sized.file(), sized.label(), sized.adopted(), sized.plan(),
+                figures), element.isEmpty() ? SizeFigures.WHOLE : element);
     }
 }

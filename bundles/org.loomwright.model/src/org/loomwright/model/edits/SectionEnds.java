@@ -2,6 +2,7 @@
 package org.loomwright.model.edits;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.loomwright.model.parts.EndPart;
@@ -32,15 +33,13 @@ public final class SectionEnds {
         if (end == null || end.eIsProxy() || sectionMm2 == null || takes(end, sectionMm2)) {
             return end;
         }
-        EndPart best = end;
-        for (EndPart other : offered) {
-            boolean better = best == end || other.getSectionMaxMm2() != null && best.getSectionMaxMm2() != null
-                    && other.getSectionMaxMm2().compareTo(best.getSectionMaxMm2()) < 0;
-            if (alike(end, other) && takes(other, sectionMm2) && better) {
-                best = other;
-            }
-        }
-        return best;
+        return like(end).stream().filter(other -> takes(other, sectionMm2)).findFirst().orElse(end);
+    }
+
+    /** Ends of the same kind and stud for other sections, those for small ones first. */
+    public List<EndPart> like(EndPart end) {
+        return offered.stream().filter(other -> other != end && alike(end, other))
+                .sorted(Comparator.comparing(EndPart::getSectionMaxMm2, Comparator.nullsLast(Comparator.naturalOrder()))).toList();
     }
 
     /** Gives the cores of a cable the ends for their sections; false when nothing changes. */

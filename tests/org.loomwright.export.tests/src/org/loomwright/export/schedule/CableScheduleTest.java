@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.loomwright.engine.assembly.OpenSections;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.export.Shed;
 import org.loomwright.export.table.Table;
@@ -31,7 +32,7 @@ class CableScheduleTest {
     private List<List<Object>> rows(String content, boolean existing) {
         Vehicle vehicle = new Shed(folder).vehicle(content);
         Arrangement arrangement = vehicle.getArrangements().isEmpty() ? null : vehicle.getArrangements().get(0);
-        return CableSchedule.of(Shed.plan(vehicle, arrangement), existing).rows();
+        return CableSchedule.of(Shed.plan(vehicle, arrangement), OpenSections.of(vehicle, arrangement), existing).rows();
     }
 
     @Test
@@ -44,9 +45,9 @@ class CableScheduleTest {
                   </cables>
                 """, false);
         assertEquals(List.of("-W1", "-G1:30", "-E2:L+", "twin", new BigDecimal("2.5"), "RD", new BigDecimal("1.88"), "R1 R2/D1",
-                "-W1  -G1:30 / -E2:L+", ""), rows.get(0));
+                "-W1  -G1:30 / -E2:L+", "", ""), rows.get(0));
         assertEquals(List.of("-W1", "-G1:31", "-E2:L-", "twin", new BigDecimal("2.5"), "BK", new BigDecimal("1.88"), "R1 R2/D1",
-                "-W1  -G1:31 / -E2:L-", ""), rows.get(1));
+                "-W1  -G1:31 / -E2:L-", "", ""), rows.get(1));
         assertEquals(2, rows.size());
     }
 
@@ -62,7 +63,7 @@ class CableScheduleTest {
                   </arrangements>
                 """, false);
         assertEquals(List.of("-W7", "-X1:1", "-E1:L+", "single", new BigDecimal("1.5"), "", new BigDecimal("1.35"), "R1/D2",
-                "-W7  -X1:1 / -E1:L+", ""), rows.get(0));
+                "-W7  -X1:1 / -E1:L+", "", ""), rows.get(0));
     }
 
     @Test
@@ -92,7 +93,7 @@ class CableScheduleTest {
                 """, false);
         assertEquals(List.of("-W1", "not connected", "not connected", "twin", new BigDecimal("2.5"), "",
                 new BigDecimal("2.50"), "",
-                "-W1  not connected / not connected", ""), rows.get(0));
+                "-W1  not connected / not connected", "", ""), rows.get(0));
         assertEquals(1, rows.size());
     }
 
@@ -121,7 +122,7 @@ class CableScheduleTest {
                 "org.loomwright.samples", "fleet", name + ".vehicle")).root();
         for (Arrangement arrangement : vehicle.getArrangements()) {
             Plan plan = Shed.plan(vehicle, arrangement);
-            Table table = CableSchedule.of(plan, true);
+            Table table = CableSchedule.of(plan, OpenSections.of(vehicle, arrangement), true);
             assertTrue(table.rows().size() >= plan.conductors().size() && !plan.conductors().isEmpty());
             List<List<Object>> connected = table.rows().stream().filter(row -> !"not connected".equals(row.get(1))).toList();
             assertEquals(plan.conductors().size(), connected.size());
@@ -138,5 +139,18 @@ class CableScheduleTest {
                 assertTrue(to.replace('.', ':').endsWith(((String) row.get(2)).substring(1)), to + " as " + row.get(2));
             }
         }
+    }
+
+    @Test
+    void aSectionThatNobodyChoseIsSaidToBeOpen() {
+        List<List<Object>> rows = rows(DEVICES + """
+                  <cables name="W1" part="single"><cores a="G1.30" b="E1.L+"/></cables>
+                  <cables name="W2" part="single" sectionMm2="1.5"><cores a="G1.31" b="E1.L-"/></cables>
+                """, false);
+        assertEquals("-W1", rows.get(0).get(0));
+        assertNull(rows.get(0).get(4));
+        assertEquals("section open", rows.get(0).get(10));
+        assertEquals(new BigDecimal("1.5"), rows.get(1).get(4));
+        assertEquals("", rows.get(1).get(10));
     }
 }

@@ -48,7 +48,7 @@ class SizeCommandTest {
         CommandRun run = CommandRun.of("size", "--all", yard.vehicle());
         assertEquals(0, run.code(), run.err());
         for (String text : new String[] {"arrangement near (adopted)", "each alone", "gap 0 %", "what holds against less", "-W12",
-            "Fuses and breakers", "saved"}) {
+            "at the design's currents", "-X1:3", "saved"}) {
             assertTrue(run.out().contains(text), text + "\n" + run.out());
         }
     }
@@ -127,7 +127,7 @@ class SizeCommandTest {
         assertTrue(unknown.err().contains("has no arrangement nowhere; it has near, far"), unknown.err());
         CommandRun cable = CommandRun.of("size", "--all", "--explain", "W99", yard.vehicle());
         assertEquals(2, cable.code());
-        assertTrue(cable.err().contains("no cable W99 was sized"), cable.err());
+        assertTrue(cable.err().contains("no cable, fuse or load W99 was sized"), cable.err());
         assertEquals(2, CommandRun.of("size", "--objective", "beauty", yard.vehicle()).code());
         assertEquals(2, CommandRun.of("size", yard.folder().resolve("none.vehicle")).code());
     }
