@@ -37,16 +37,41 @@ final class ChargePathDropRule implements Rule {
     @Override
     public List<Finding> check(CheckContext context) {
         List<Finding> findings = new ArrayList<>();
+        for (ChargeDrop each : drops(context)) {
+            if (Beyond.above(each.parts().dropV(), each.limit().value())) {
+                findings.add(finding(context, each));
+            }
+        }
+        return findings;
+    }
+
+    /**
+     * The way from a charging source to a battery at the source's full output.
+     *
+     * @param state  case that it is judged in
+     * @param source the source, element of the plan
+     * @param cell   the battery's cell, element of the plan
+     * @param amps   full output, A
+     * @param parts  where the voltage is lost
+     * @param limit  permitted drop
+     */
+    record ChargeDrop(SolvedCase state, int source, int cell, double amps, DropBreakdown parts, Practice.Limit limit) {
+    }
+
+    /** The ways of all charging sources, within their limits or not. */
+    static List<ChargeDrop> drops(CheckContext context) {
+        List<ChargeDrop> drops = new ArrayList<>();
         for (int e = 0; e < context.plan().elements().size(); e++) {
             if (context.plan().elements().get(e) instanceof Plan.Regulated
                     || context.plan().elements().get(e) instanceof Plan.Converter) {
                 SolvedCase state = chargingCase(context, e);
-                if (state != null) {
-                    check(context, state, e, findings);
+                FullOutput full = state == null ? null : FullOutput.of(context.plan(), state, e);
+                if (full != null) {
+                    drops(context, state, full, e, drops);
                 }
             }
         }
-        return findings;
+        return drops;
     }
 
     /** The case in which the source delivers most of its current limit: a charging one where there is one. */
@@ -68,18 +93,13 @@ final class ChargePathDropRule implements Rule {
         return "charging".equals(solved.state().kind()) ? 1 : 0;
     }
 
-    private void check(CheckContext context, SolvedCase state, int source, List<Finding> findings) {
-        FullOutput full = FullOutput.of(context.plan(), state, source);
-        if (full == null) {
-            return;
-        }
+    private static void drops(CheckContext context, SolvedCase state, FullOutput full, int source, List<ChargeDrop> drops) {
         for (int e = 0; e < context.plan().elements().size(); e++) {
-            if (context.plan().elements().get(e) instanceof Plan.Cell && full.charges(e)) {
-                DropBreakdown parts = full.path(context.names(), e);
+            DropBreakdown parts = context.plan().elements().get(e) instanceof Plan.Cell && full.charges(e)
+                    ? full.path(context.names(), e) : null;
+            if (parts != null) {
                 Practice.Limit limit = context.practice().limit(nominalV(context.plan(), full, e) < 24 ? LIMIT_12 : LIMIT_24);
-                if (parts != null && Beyond.above(parts.dropV(), limit.value())) {
-                    findings.add(finding(context, state, full, source, e, parts, limit));
-                }
+                drops.add(new ChargeDrop(state, source, e, full.amps(), parts, limit));
             }
         }
     }
@@ -88,16 +108,17 @@ final class ChargePathDropRule implements Rule {
         return full.seriesOf(cell).stream().mapToDouble(e -> ((Plan.Cell) plan.elements().get(e)).nominalV()).sum();
     }
 
-    private Finding finding(CheckContext context, SolvedCase state, FullOutput full, int source, int cell, DropBreakdown parts,
-            Practice.Limit limit) {
+    private Finding finding(CheckContext context, ChargeDrop drop) {
+        DropBreakdown parts = drop.parts();
+        Practice.Limit limit = drop.limit();
         Quantity is = Quantity.of(parts.dropV(), "V");
         Quantity wanted = Quantity.of(limit.value(), "V");
-        String from = context.names().shown(context.names().element(source));
-        String to = context.names().shown(context.names().element(cell));
-        FindingBuilder builder = Finding.of(slug(), Severity.WARNING, context.names().element(source),
-                from + " loses " + is + " on the way to " + to + " at its full " + Quantity.of(full.amps(), "A")
+        String from = context.names().shown(context.names().element(drop.source()));
+        String to = context.names().shown(context.names().element(drop.cell()));
+        FindingBuilder builder = Finding.of(slug(), Severity.WARNING, context.names().element(drop.source()),
+                from + " loses " + is + " on the way to " + to + " at its full " + Quantity.of(drop.amps(), "A")
                         + ", permitted are " + wanted)
-                .inCase(state.state().name()).figures(is, wanted)
+                .inCase(drop.state().state().name()).figures(is, wanted)
                 .because("The battery sees that much less than the source holds, and is not charged fully.");
         DropReasons reasons = new DropReasons(context.plan(), context.names());
         reasons.causes(builder, parts);

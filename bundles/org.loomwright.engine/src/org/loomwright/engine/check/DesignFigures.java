@@ -59,6 +59,28 @@ public final class DesignFigures {
                 "load-undervolt"));
     }
 
+    /**
+     * A way from a charging source to a battery at the source's full output.
+     *
+     * @param solved  case that it is judged in
+     * @param element id of the source
+     * @param battery id of the battery
+     * @param drop    what is lost on it, and the limit
+     */
+    public record ChargeDrop(SolvedCase solved, String element, String battery, LimitedDrop drop) {
+    }
+
+    /** The ways of all charging sources to the batteries that they charge. */
+    public List<ChargeDrop> chargeDrops() {
+        List<ChargeDrop> drops = new ArrayList<>();
+        for (ChargePathDropRule.ChargeDrop each : ChargePathDropRule.drops(context)) {
+            double nominalV = ((Plan.Cell) context.plan().elements().get(each.cell())).nominalV();
+            drops.add(new ChargeDrop(each.state(), context.names().element(each.source()), context.names().element(each.cell()),
+                    new LimitedDrop(each.parts(), each.limit().value(), nominalV, each.limit().name())));
+        }
+        return drops;
+    }
+
     /** Largest permitted rating of a device over the rating of what it protects. */
     public double deviceRatio(int protector) {
         return DeviceRatingRule.ratio(context, protector).value();

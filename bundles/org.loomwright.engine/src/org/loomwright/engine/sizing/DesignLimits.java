@@ -46,6 +46,7 @@ final class DesignLimits {
         DesignLimits limits = new DesignLimits(context, open, groups);
         limits.sections();
         limits.loads();
+        limits.charging();
         limits.temperatures();
         limits.devices();
         return limits.design;
@@ -94,6 +95,17 @@ final class DesignLimits {
                 figures.undervolt(solved, state.demand()).ifPresent(drop -> drop("voltage of " + where, "load-undervolt",
                         element, solved, drop));
             }
+        }
+    }
+
+    /** The resistance of a conductor at full output is taken as warm as it is now; a later round corrects it. */
+    private void charging() {
+        if (!context.practice().enabled("charge-path-drop")) {
+            return;
+        }
+        for (DesignFigures.ChargeDrop each : figures.chargeDrops()) {
+            drop("drop of charge " + each.element() + " to " + each.battery(), "charge-path-drop", each.element(), each.solved(),
+                    each.drop());
         }
     }
 
