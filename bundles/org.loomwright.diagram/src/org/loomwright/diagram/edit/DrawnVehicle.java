@@ -17,6 +17,7 @@ import org.loomwright.model.edits.WiringFragment;
 import org.loomwright.model.files.Fragments;
 import org.loomwright.model.parts.Named;
 import org.loomwright.model.vehicle.Arrangement;
+import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Terminal;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.vehicle.Way;
@@ -214,6 +215,11 @@ public final class DrawnVehicle implements Advice {
     @Override
     public List<Point> line(String edge) {
         return bending.line(edge);
+    }
+
+    @Override
+    public boolean isPlace(String element) {
+        return drawn.view().toScale() && drawn.element(element) instanceof Place;
     }
 
     @Override

@@ -138,7 +138,7 @@ final class Joining {
                 for (CoreEnd end : CoreEnd.values()) {
                     WireEnd at = WireEnd.of(end.of(core));
                     String owner = at instanceof WireEnd.Pin pin ? Fragments.of(pin.device()) : at == null ? null : at.id();
-                    if (owner != null && ends.stream().noneMatch(each -> each.end() == end && each.at().equals(owner))) {
+                    if (owner != null && ends.stream().noneMatch(each -> each.at().equals(owner))) {
                         ends.add(new Advice.EdgeEnd(Fragments.of(core), end, owner));
                     }
                 }
@@ -217,18 +217,24 @@ final class Joining {
         ConnectEdits.reconnect(drawn.vehicle(), drawn.arrangement(), core, end.end(), there);
         EObject target = there instanceof WireEnd.Pin pin ? pin.device() : drawn.element(there.id());
         for (Core other : cable.getCores()) {
-            WireEnd at = WireEnd.of(end.end().of(other));
-            boolean same = at instanceof WireEnd.Pin pin && Fragments.of(pin.device()).equals(end.at());
-            if (other != core && same) {
-                Connections now = Connections.of(drawn.vehicle(), drawn.arrangement());
-                WireEnd far = WireEnd.of(end.end().other().of(other));
-                WireEnd likely = far == null ? null : now.natural(target, far);
-                if (likely != null && now.between(far, likely, other).possible()) {
-                    ConnectEdits.reconnect(drawn.vehicle(), drawn.arrangement(), other, end.end(), likely);
-                } else {
-                    told.add("core " + other.getName() + " of -" + cable.getName() + " still ends at " + at.shown());
+            for (CoreEnd which : CoreEnd.values()) {
+                WireEnd at = WireEnd.of(which.of(other));
+                if (other != core && at instanceof WireEnd.Pin pin && Fragments.of(pin.device()).equals(end.at())) {
+                    follow(other, which, target, told);
                 }
             }
+        }
+    }
+
+    private void follow(Core core, CoreEnd which, EObject target, List<String> told) {
+        Connections now = Connections.of(drawn.vehicle(), drawn.arrangement());
+        WireEnd far = WireEnd.of(which.other().of(core));
+        WireEnd likely = far == null ? null : now.natural(target, far);
+        if (likely == null) {
+            told.add("core " + core.getName() + " of -" + ((Cable) core.eContainer()).getName() + " still ends at "
+                    + WireEnd.of(which.of(core)).shown());
+        } else {
+            ConnectEdits.reconnect(drawn.vehicle(), drawn.arrangement(), core, which, likely);
         }
     }
 }

@@ -67,6 +67,9 @@ public interface Advice {
     /** The line of an edge with its ends, px of the sheet, for one whose corners can be shifted; null for what cannot be bent here. */
     List<Point> line(String edge);
 
+    /** True for a place, between which runs lead. */
+    boolean isPlace(String element);
+
     /** Whether a place may be made at a point of the sheet. */
     Verdict makePlace(Point at);
 

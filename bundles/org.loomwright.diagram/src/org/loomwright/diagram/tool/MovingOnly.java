@@ -70,6 +70,11 @@ record MovingOnly(Predicate<String> which) implements Advice {
     }
 
     @Override
+    public boolean isPlace(String element) {
+        return false;
+    }
+
+    @Override
     public Verdict makePlace(Point at) {
         return NO;
     }

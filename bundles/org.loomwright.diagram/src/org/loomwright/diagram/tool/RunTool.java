@@ -36,7 +36,7 @@ public record RunTool(String from, boolean follows, String aim, Point cross, boo
     }
 
     private static boolean place(String id, ToolContext context) {
-        return context.advice().endings(id).stream().anyMatch(ending -> ending.id().equals(id));
+        return context.advice().isPlace(id);
     }
 
     @Override
