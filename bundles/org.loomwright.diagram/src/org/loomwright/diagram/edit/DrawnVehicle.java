@@ -162,6 +162,12 @@ public final class DrawnVehicle implements Advice {
         return Outcome.selecting(Fragments.of(element));
     }
 
+    /** On plans the vehicle's own origin, so that positions come to whole steps of its mm. */
+    @Override
+    public Point gridOrigin() {
+        return drawn.scale() == null ? new Point(0, 0) : drawn.scale().toSheet(new Point(0, 0));
+    }
+
     @Override
     public boolean movable(String element) {
         return shifting.movable(drawn.element(element));

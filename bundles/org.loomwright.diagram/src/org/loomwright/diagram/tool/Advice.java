@@ -31,6 +31,11 @@ public interface Advice {
     record EdgeEnd(String core, CoreEnd end, String at) {
     }
 
+    /** A point of the sheet that lies on the grid. */
+    default Point gridOrigin() {
+        return new Point(0, 0);
+    }
+
     /** Whether an element may be moved on this drawing. */
     boolean movable(String element);
 

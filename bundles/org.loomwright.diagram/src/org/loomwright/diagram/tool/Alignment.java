@@ -46,7 +46,8 @@ public enum Alignment {
         for (String id : context.selection()) {
             Bounds shape = context.advice().movable(id) ? context.hits().shape(id) : null;
             if (shape != null) {
-                shapes.put(id, shape);
+                // rings of places differ in size, but places are points
+                shapes.put(id, context.advice().isPlace(id) ? Bounds.around(shape.centre(), 0) : shape);
             }
         }
         Map<String, Point> byPx = new LinkedHashMap<>();

@@ -37,7 +37,11 @@ public record ToolContext(HitIndex hits, Viewport viewport, Set<String> selectio
 
     /** A point of the sheet on the grid. */
     Point snapped(Point sheet, boolean freely) {
-        return freely || gridPx <= 0 ? sheet
-                : new Point(gridPx * StrictMath.rint(sheet.x() / gridPx), gridPx * StrictMath.rint(sheet.y() / gridPx));
+        if (freely || gridPx <= 0) {
+            return sheet;
+        }
+        Point origin = advice.gridOrigin();
+        return new Point(origin.x() + gridPx * StrictMath.rint((sheet.x() - origin.x()) / gridPx),
+                origin.y() + gridPx * StrictMath.rint((sheet.y() - origin.y()) / gridPx));
     }
 }

@@ -106,6 +106,9 @@ class GesturesOnPlanTest {
         assertEquals(new BigDecimal("290"), board.get(Place.class, "pack").getXMm());
         assertEquals(new BigDecimal("290"), board.get(Place.class, "bed-right").getXMm());
         assertNull(Alignment.LEFT.request(board.context()));
+        // a place with an earth point has a larger ring
+        board.select("dash", "dash-right").run(Alignment.TOP.request(board.context()));
+        assertEquals(board.get(Place.class, "dash").getYMm(), board.get(Place.class, "dash-right").getYMm());
     }
 
     @Test
@@ -141,7 +144,10 @@ class GesturesOnPlanTest {
         assertEquals(places + 1, board.vehicle().getPlaces().size());
         board.take(NewPlaceTool.chosen()).key(Key.LEFT, Key.LEFT, Key.ENTER);
         assertEquals(places + 2, board.vehicle().getPlaces().size());
-        assertEquals(0, board.vehicle().getPlaces().get(places + 1).getXMm().scale());
+        for (Place made : board.vehicle().getPlaces().subList(places, places + 2)) {
+            assertEquals(0, made.getXMm().remainder(BigDecimal.TEN).signum(), made.getXMm().toPlainString());
+            assertEquals(0, made.getYMm().remainder(BigDecimal.TEN).signum(), made.getYMm().toPlainString());
+        }
         board.take(NewPlaceTool.chosen()).key(Key.ESCAPE);
         assertInstanceOf(SelectTool.class, board.tool());
     }
