@@ -61,11 +61,11 @@ final class WayAssembler {
             return;
         }
         String takes = spec.getForms() == null ? "" : spec.getForms().trim();
-        ProtectorType first = Arrays.stream(takes.split("\\s+")).map(scope.parts()::smallest).filter(Objects::nonNull).findFirst()
-                .orElse(null);
+        ProtectorType first = Arrays.stream(takes.split("\\s+")).map(scope.parts()::smallest).filter(Objects::nonNull)
+                .findFirst().orElse(null);
         double seatOhm = Decimals.thousandth(spec.getMilliohm());
-        empty.add(new EmptyWay(id, takes, new Plan.Protector(id, device, from, out, id, null, first == null ? "fuse" : first.kind(),
-                first == null ? null : first.form(), Double.NaN, Double.NaN, Double.NaN, scope.ohms("protector.cold"),
+        empty.add(new EmptyWay(id, takes, new Plan.Protector(id, device, from, out, id, null,
+                first == null ? "fuse" : first.kind(), first == null ? null : first.form(), Double.NaN, Double.NaN, Double.NaN, scope.ohms("protector.cold"),
                 seatOhm > 0 ? seatOhm : 0, Decimals.of(spec.getCurrentMaxA()), null, true,
                 first == null ? List.of() : first.alike())));
     }

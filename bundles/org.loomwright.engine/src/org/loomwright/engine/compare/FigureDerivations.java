@@ -21,14 +21,21 @@ public final class FigureDerivations {
     /** The derivations of all sums, in the order of reports. */
     public static List<Derivation> of(ArrangementFigures figures) {
         FigureDerivations all = new FigureDerivations(figures);
-        List<Derivation> list = new ArrayList<>(List.of(all.copper(), all.duties(), all.metres(), all.mass(), all.price(),
-                all.area(), all.joints()));
+        List<Derivation> list = new ArrayList<>(List.of(all.copper(), all.volume(), all.duties(), all.metres(), all.largest(),
+                all.counted("different sections", figures.metresBySection().size(), "of new conductors"),
+                all.counted("cables", figures.cables(), COUNTED), all.joints(),
+                all.counted("devices", figures.devices(), COUNTED), all.counted("boxes and holders", figures.boxes(), COUNTED),
+                all.counted("fuses and breakers", figures.protectors(), "fitted in their ways"), all.spareWays(), all.area(),
+                all.mass(), all.price()));
         if (figures.weakest() != null) {
             list.add(all.weakest());
         }
         if (figures.hottest() != null) {
             list.add(all.hottest());
         }
+        figures.findings().forEach((severity, number) -> list.add(all.counted(severity.slug() + "s", number,
+                "findings of the check that nobody accepted")));
+        figures.voltages().forEach(load -> list.add(all.voltage(load)));
         return list;
     }
 
@@ -39,6 +46,35 @@ public final class FigureDerivations {
         inputs.add(input("density", Copper.DENSITY_KG_PER_DM3, "kg/dm3", "IEC 60028, annealed copper at 20 degC"));
         return new Derivation("copper", Quantity.of(figures.copperKg(), "kg"), "density x sum of (section x length)", inputs,
                 "mass of a prism");
+    }
+
+    private Derivation volume() {
+        return new Derivation("copper, volume", Quantity.of(figures.copperDm3(), "dm3"), "mass / density", List.of(
+                input("mass", figures.copperKg(), "kg", "copper"),
+                input("density", Copper.DENSITY_KG_PER_DM3, "kg/dm3", "IEC 60028, annealed copper at 20 degC")),
+                "mass of a prism");
+    }
+
+    private Derivation largest() {
+        return new Derivation("largest section", Quantity.of(figures.largestMm2(), "mm2"), "largest of new conductors", List.of(
+                input("different sections", figures.metresBySection().size(), "1", COUNTED)), "sections of the plan");
+    }
+
+    private Derivation counted(String figure, double number, String what) {
+        return new Derivation(figure, Quantity.of(number, "1"), "counted", List.of(input("number", number, "1", what)),
+                "the arrangement as it is planned");
+    }
+
+    private Derivation spareWays() {
+        return new Derivation("spare ways", Quantity.of(figures.spareWays(), "1"), "ways - fuses and breakers", List.of(
+                input("boxes and holders", figures.boxes(), "1", COUNTED),
+                input("their ways", figures.spareWays() + (double) figures.protectors(), "1", "parts of the libraries"),
+                input("fuses and breakers", figures.protectors(), "1", "fitted in their ways")), "counted");
+    }
+
+    private Derivation voltage(ArrangementFigures.LoadVoltage load) {
+        return new Derivation("lowest voltage of " + load.load(), Quantity.of(load.volts(), "V"), "least over cases of U",
+                List.of(input("U", load.volts(), "V", "case " + load.caseName())), "operating points of all cases");
     }
 
     private Derivation duties() {

@@ -40,7 +40,8 @@ public final class ArrangementsSizing {
         for (int i = 0; i < arrangements.size(); i++) {
             boolean asIs = shared.isEmpty() && !options.sensitivity();
             SizingResult again = asIs ? alone.get(i) : SizingStudy.run(arrangements.get(i), options.with(settled), monitor);
-            results.add(again.withCables(again.cables().stream().map(cable -> explained(cable, shared.get(cable.id()))).toList()));
+            results.add(again.withCables(again.cables().stream()
+                    .map(cable -> explained(cable, shared.get(cable.id()))).toList()));
         }
         return results;
     }

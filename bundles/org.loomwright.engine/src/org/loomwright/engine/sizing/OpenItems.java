@@ -68,8 +68,8 @@ final class OpenItems {
         for (List<Integer> some : together.values()) {
             List<Integer> cores = some.stream().flatMap(w -> conductors.get(w).stream()).toList();
             Plan.Cable first = plan.cables().get(some.get(0));
-            cables.add(new CableItem(first.id(), List.copyOf(some), cores, settled(first.options(), Plan.SectionOption::sectionMm2,
-                    options.given().get(first.id()))));
+            cables.add(new CableItem(first.id(), List.copyOf(some), cores, settled(first.options(),
+                    Plan.SectionOption::sectionMm2, options.given().get(first.id()))));
         }
         List<WayItem> ways = new ArrayList<>();
         for (int e = 0; e < plan.elements().size(); e++) {

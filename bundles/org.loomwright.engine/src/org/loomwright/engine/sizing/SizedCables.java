@@ -90,8 +90,8 @@ final class SizedCables {
     }
 
     /**
-     * Id of the way or element before the cable, of a return that whose faults it carries; null when there is none, or from one of
-     * its sources there is none.
+     * Id of the way or element before the cable, of a return that whose faults it carries; null when there is none, or none
+     * before one of its sources.
      */
     private String protector(List<Integer> cores) {
         for (int c : cores) {
@@ -142,7 +142,8 @@ final class SizedCables {
             inputs.add(new Input("R20" + name, Quantity.of(1000 * core.r20MaxOhmPerM(), "mohm/m"),
                     String.valueOf(cable.partSource())));
             inputs.add(new Input("T" + name, Quantity.of(solved.running().conductorC(c), "degC"), "heat balance of the case"));
-            inputs.add(new Input("Rjoints" + name, Quantity.of(1000 * core.jointsOhm(), "mohm"), "joint.end-max of the practice"));
+            inputs.add(new Input("Rjoints" + name, Quantity.of(1000 * core.jointsOhm(), "mohm"),
+                    "joint.end-max of the practice"));
         }
         inputs.add(new Input("L", Quantity.of(cable.lengthMm() / 1000, "m"), cable.id()));
         return new Derivation("drop", Quantity.of(dropV, "V"),
@@ -158,7 +159,8 @@ final class SizedCables {
                         || hottest != null && figures.caseName().equals(hottest.state().name()))
                 .flatMap(figures -> figures.derivations().stream())
                 .filter(each -> List.of("length", "rating Iz", "temperature").contains(each.figure()))
-                .filter(each -> found.stream().noneMatch(other -> other.figure().equals("length") && each.figure().equals("length")))
+                .filter(each -> found.stream().noneMatch(other -> other.figure().equals("length")
+                        && each.figure().equals("length")))
                 .forEach(found::add);
         return found;
     }
@@ -187,7 +189,8 @@ final class SizedCables {
                             new Derivation("rating", Quantity.of(is.ratingA(), "A"), why, List.of(
                                     new Input("needed", Quantity.of(figures.neededA(way.element()), "A"),
                                             "heating current over the share and the ambient factor of device-loading"),
-                                    new Input("ratings on offer", Quantity.of(way.options().size(), "1"), String.valueOf(is.form()))),
+                                    new Input("ratings on offer", Quantity.of(way.options().size(), "1"),
+                                            String.valueOf(is.form()))),
                                     "joint choice of all open sections and ratings, branch and bound"))));
         }
         return protectors;

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.heat.Copper;
 import org.loomwright.engine.result.Derivation;
@@ -51,8 +52,8 @@ public final class SizingDerivations {
         Input after = new Input("with all limits", Quantity.of(kg, "kg"), "copper after");
         String again = "the same problem of choice solved again";
         return List.of(
-                new Derivation("copper saved without the limit", Quantity.of(cost.wholeKg(), "kg"), "with - without", List.of(after,
-                        new Input("without", Quantity.of(kg - cost.wholeKg(), "kg"), again),
+                new Derivation("copper saved without the limit", Quantity.of(cost.wholeKg(), "kg"), "with - without", List.of(
+                        after, new Input("without", Quantity.of(kg - cost.wholeKg(), "kg"), again),
                         new Input("limit", cost.limit(), cost.element())), "branch and bound"),
                 new Derivation("copper saved by 1 % more", Quantity.of(cost.pointKg(), "kg"), "with - loosened", List.of(after,
                         new Input("loosened by 1 % of nominal voltage", Quantity.of(kg - cost.pointKg(), "kg"), again)),
@@ -63,11 +64,11 @@ public final class SizingDerivations {
                                 Quantity.of(result.after().money() - cost.pointMoney(), "money"), again)), "branch and bound"));
     }
 
-    private Derivation copper(String figure, double kg, java.util.function.ToDoubleFunction<SizingResult.SizedCable> section) {
+    private Derivation copper(String figure, double kg, ToDoubleFunction<SizingResult.SizedCable> section) {
         Map<Double, Double> metres = new TreeMap<>();
         for (SizingResult.SizedCable cable : result.cables()) {
-            metres.merge(section.applyAsDouble(cable), StrictMath.max(1, cables.get(cable.id()).cores()) * cable.lengthMm() / 1000,
-                    Double::sum);
+            metres.merge(section.applyAsDouble(cable),
+                    StrictMath.max(1, cables.get(cable.id()).cores()) * cable.lengthMm() / 1000, Double::sum);
         }
         List<Input> inputs = new ArrayList<>();
         metres.forEach((mm2, m) -> inputs.add(new Input("conductor of " + Quantity.of(mm2, "mm2"), Quantity.of(m, "m"),
@@ -92,8 +93,8 @@ public final class SizingDerivations {
             cable += each.getValue();
         }
         inputs.add(new Input("fuses and breakers", Quantity.of(money - cable, "money"), PRICES));
-        return new Derivation(figure, Quantity.of(money, "money"), "sum of (price per metre x length) and of the protectors'", inputs,
-                PRICES);
+        return new Derivation(figure, Quantity.of(money, "money"),
+                "sum of (price per metre x length) and of the protectors'", inputs, PRICES);
     }
 
     private Derivation sections() {
@@ -123,7 +124,8 @@ public final class SizingDerivations {
         Quantity cost = Quantity.of(result.cost(), unit);
         Quantity bound = Quantity.of(result.bound(), unit);
         return List.of(
-                new Derivation("bound", bound, "least over the choices that branch and bound left open; the cost where none is left",
+                new Derivation("bound", bound,
+                        "least over the choices that branch and bound left open; the cost where none is left",
                         List.of(new Input("cost found", cost, result.objective().word()), new Input("rounds with the check",
                                 Quantity.of(result.rounds(), "1"), "demands at the currents of the last round")),
                         "branch and bound over an elimination tree"),

@@ -71,7 +71,8 @@ final class SizingReport {
 
     private boolean stood(int item, int option) {
         return open.isCable(item)
-                ? open.cable(item).options().get(option).sectionMm2() == before.cables().get(open.cable(item).cables().get(0)).sectionMm2()
+                ? open.cable(item).options().get(option).sectionMm2()
+                        == before.cables().get(open.cable(item).cables().get(0)).sectionMm2()
                 : Objects.equals(open.way(item).options().get(option).part(), part(item));
     }
 

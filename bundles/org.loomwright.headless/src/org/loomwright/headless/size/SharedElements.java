@@ -37,7 +37,7 @@ final class SharedElements {
             return Optional.empty();
         }
         Designations shown = new Designations("");
-        return Optional.of("loomwright: " + shared.size() + " of them also belong to " + String.join(", ", others) + ", which was "
-                + "not sized, from " + shown.shown(shared.iterator().next()) + " on; 'loomwright size FILE all' suits all");
+        return Optional.of("loomwright: " + shared.size() + " of them also belong to " + String.join(", ", others)
+                + ", which was not sized, from " + shown.shown(shared.iterator().next()) + " on; 'loomwright size FILE all' suits all");
     }
 }

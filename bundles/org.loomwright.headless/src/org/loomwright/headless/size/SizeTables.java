@@ -34,7 +34,8 @@ public final class SizeTables {
     public Table cables() {
         List<Column> columns = List.of(Column.text("cable", "cable"), Column.text("ends", "from - to"),
                 Column.number("lengthM", "length", "m"), Column.number("currentA", "load", "A"),
-                Column.number("beforeMm2", "before", "mm2"), Column.number("afterMm2", "after", "mm2"), Column.text("fuse", "fuse"),
+                Column.number("beforeMm2", "before", "mm2"), Column.number("afterMm2", "after", "mm2"),
+                Column.text("fuse", "fuse"),
                 Column.number("fuseBeforeA", "before", "A"), Column.number("fuseAfterA", "after", "A"),
                 Column.number("dropV", "drop", "V"), Column.number("hotC", "hottest", "degC"),
                 Column.text("limiting", "what holds against less"));
@@ -94,7 +95,8 @@ public final class SizeTables {
         List<Column> columns = List.of(Column.text("way", "way"), Column.number("currentA", "load", "A"),
                 Column.number("beforeA", "before", "A"), Column.number("afterA", "after", "A"), Column.text("part", "part"));
         List<List<Object>> rows = new ArrayList<>();
-        Set<String> listed = result.cables().stream().map(SizedCable::protector).filter(Objects::nonNull).collect(Collectors.toSet());
+        Set<String> listed = result.cables().stream().map(SizedCable::protector).filter(Objects::nonNull)
+                .collect(Collectors.toSet());
         for (SizedProtector each : result.protectors().stream().filter(one -> !listed.contains(one.way())).toList()) {
             List<Object> row = new ArrayList<>();
             row.add(shown.shown(each.way()));
