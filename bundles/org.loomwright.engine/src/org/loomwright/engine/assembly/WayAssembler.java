@@ -65,7 +65,8 @@ final class WayAssembler {
                 .findFirst().orElse(null);
         double seatOhm = Decimals.thousandth(spec.getMilliohm());
         empty.add(new EmptyWay(id, takes, new Plan.Protector(id, device, from, out, id, null,
-                first == null ? "fuse" : first.kind(), first == null ? null : first.form(), Double.NaN, Double.NaN, Double.NaN, scope.ohms("protector.cold"),
+                first == null ? "fuse" : first.kind(), first == null ? null : first.form(),
+                Double.NaN, Double.NaN, Double.NaN, scope.ohms("protector.cold"),
                 seatOhm > 0 ? seatOhm : 0, Decimals.of(spec.getCurrentMaxA()), null, true,
                 first == null ? List.of() : first.alike())));
     }

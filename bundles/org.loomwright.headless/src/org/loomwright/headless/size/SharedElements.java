@@ -38,6 +38,7 @@ final class SharedElements {
         }
         Designations shown = new Designations("");
         return Optional.of("loomwright: " + shared.size() + " of them also belong to " + String.join(", ", others)
-                + ", which was not sized, from " + shown.shown(shared.iterator().next()) + " on; 'loomwright size FILE all' suits all");
+                + ", which was not sized, from " + shown.shown(shared.iterator().next())
+                + " on; 'loomwright size FILE all' suits all");
     }
 }
