@@ -9,9 +9,8 @@ import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.TextMeasure;
 import org.loomwright.diagram.services.DrawingRequest;
+import org.loomwright.diagram.services.SheetChoices;
 import org.loomwright.model.vehicle.DiagramKind;
-import org.loomwright.model.vehicle.Sheet;
-import org.loomwright.model.vehicle.SheetItem;
 
 /**
  * Puts the heaviest body into the middle, the bodies that hang on it to its right and left, those that hang on them further out;
@@ -197,18 +196,12 @@ final class EarthLayout {
     }
 
     private void keep(DrawingRequest request) {
-        for (Sheet sheet : request.vehicle().getSheets()) {
-            if (sheet.getDiagram() != DiagramKind.EARTH
-                    || sheet.getArrangement() != null && sheet.getArrangement() != request.arrangement()) {
-                continue;
-            }
-            for (SheetItem item : sheet.getItems()) {
-                for (EarthCell cell : cells) {
-                    if (cell.body.id().equals(item.getElement()) && item.getX() != null && item.getY() != null) {
-                        cell.left = item.getX().doubleValue();
-                        cell.top = item.getY().doubleValue();
-                    }
-                }
+        SheetChoices choices = SheetChoices.of(request.vehicle(), request.arrangement(), DiagramKind.EARTH);
+        for (EarthCell cell : cells) {
+            Point chosen = choices.position(cell.body.id());
+            if (chosen != null) {
+                cell.left = chosen.x();
+                cell.top = chosen.y();
             }
         }
     }

@@ -9,9 +9,13 @@ import org.loomwright.diagram.scene.Mark;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.TextMeasure;
 
-/** A drawing without the frame and the title block that it has on a screen: paper has its own. */
+/**
+ * A drawing without the frame and the title block that it has on a screen: paper has its own. A frame with fields that
+ * references in the drawing name stays.
+ */
 final class BareScene {
     private static final String TITLE_BLOCK = "title block";
+    private static final String FIELDS = "fields of the sheet";
     /** A frame lies no further from the edge of the sheet, px. */
     private static final double FRAME_PX = 40;
 
@@ -20,11 +24,12 @@ final class BareScene {
 
     static Scene of(Scene scene) {
         List<Group> groups = new ArrayList<>();
+        boolean fields = scene.groups().stream().anyMatch(group -> FIELDS.equals(group.name()));
         for (Group group : scene.groups()) {
             if (group.kind() != Group.Kind.GROUND || group.element() != null) {
                 groups.add(group);
             } else if (!TITLE_BLOCK.equals(group.name())) {
-                List<Mark> kept = group.marks().stream().filter(mark -> !frame(mark, scene)).toList();
+                List<Mark> kept = group.marks().stream().filter(mark -> fields || !frame(mark, scene)).toList();
                 if (!kept.isEmpty()) {
                     groups.add(new Group(null, group.name(), group.kind(), kept));
                 }

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.TextMeasure;
+import org.loomwright.diagram.services.SheetChoices;
 
 /**
  * Where everything of a plan is drawn.
@@ -39,12 +40,14 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
      * Lays a plan out on the first sheet on which every device finds ground.
      *
      * @param sheets sheets to try; one that every vehicle fits on at the least
-     * @param badged ids of devices with findings
+     * @param badged  ids of devices with findings
+     * @param choices offsets of plates and bends that a person chose, mm of the vehicle as drawn
      */
-    static PlanLayout of(PlanContent content, List<PlanSheet> sheets, TextMeasure type, Set<String> badged) {
+    static PlanLayout of(PlanContent content, List<PlanSheet> sheets, TextMeasure type, Set<String> badged,
+            SheetChoices choices) {
         PlanLayout last = null;
         for (PlanSheet sheet : sheets) {
-            last = on(sheet, content, type, badged);
+            last = on(sheet, content, type, badged, choices);
             if (last.seats().stream().noneMatch(seat -> seat == null)) {
                 return last;
             }
@@ -58,10 +61,12 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
         return new PlanLayout(sheet, to, ductPx, places, runs, lanes, found, devices - seated, room);
     }
 
-    private static PlanLayout on(PlanSheet sheet, PlanContent content, TextMeasure type, Set<String> badged) {
+    private static PlanLayout on(PlanSheet sheet, PlanContent content, TextMeasure type, Set<String> badged,
+            SheetChoices choices) {
         Projection to = sheet.projection(content.vehicle());
         List<Point> places = content.places().stream().map(place -> to.at(place.spot())).toList();
-        List<List<Point>> runs = new RunRouter(DUCT_PX, sheet.field(), Bounds.of(to.at(content.vehicle()))).route(places, content.runs());
+        List<List<Point>> runs = new RunRouter(DUCT_PX, sheet.field(), Bounds.of(to.at(content.vehicle()))).route(places,
+                content.runs(), bends(content, to, choices));
         Room room = new Room(sheet.field());
         room.edge(to.at(content.vehicle()));
         content.bodies().forEach(body -> room.edge(to.at(body.outline())));
@@ -73,7 +78,8 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
             }
         }
         PlanDimensions.ground(content, to, sheet).forEach(room::take);
-        List<SeatPlanner.Wish> wishes = wishes(content, places, runs, new SeatForms(content, type, to.pxPerMm(), badged));
+        List<SeatPlanner.Wish> wishes = wishes(content, places, runs, new SeatForms(content, type, to.pxPerMm(), badged),
+                new Chosen(choices, to));
         wishes.forEach(wish -> room.take(Bounds.around(wish.anchor(), PLACE_PX / 2)));
         Set<Integer> first = new TreeSet<>();
         Room taken = room;
@@ -102,8 +108,34 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
                 (end.y() - from.y()) / length * DUCT_PX / 2), DUCT_PX).grown(CLEAR_PX);
     }
 
+    private static Map<Integer, List<Point>> bends(PlanContent content, Projection to, SheetChoices choices) {
+        Map<Integer, List<Point>> bends = new TreeMap<>();
+        for (int r = 0; r < content.runs().size(); r++) {
+            List<Point> chosen = new Chosen(choices, to).bends(content.runs().get(r).id());
+            if (!chosen.isEmpty()) {
+                bends.put(r, chosen);
+            }
+        }
+        return bends;
+    }
+
+    /** What a person chose, in px of the sheet. */
+    private record Chosen(SheetChoices choices, Projection to) {
+        /** Bends of an element; empty for none. */
+        List<Point> bends(String element) {
+            List<Point> mm = choices.bends(element);
+            return mm == null ? List.of() : mm.stream().map(point -> to.at(new Spot(point.x(), point.y()))).toList();
+        }
+
+        SeatPlanner.Wish wish(String element, Point anchor, List<SeatForm> forms, List<Integer> ownRuns) {
+            Point mm = choices.position(element);
+            return new SeatPlanner.Wish(anchor, forms, ownRuns,
+                    mm == null ? null : anchor.moved(mm.x() * to.pxPerMm(), -mm.y() * to.pxPerMm()), bends(element));
+        }
+    }
+
     private static List<SeatPlanner.Wish> wishes(PlanContent content, List<Point> places, List<List<Point>> runs,
-            SeatForms forms) {
+            SeatForms forms, Chosen chosen) {
         Map<Integer, List<Integer>> atPlace = new TreeMap<>();
         Map<Point, List<Integer>> onRun = new LinkedHashMap<>();
         for (int d = 0; d < content.devices().size(); d++) {
@@ -115,10 +147,14 @@ record PlanLayout(PlanSheet sheet, Projection to, double ductPx, List<Point> pla
             }
         }
         List<SeatPlanner.Wish> wishes = new ArrayList<>();
-        atPlace.forEach((place, devices) -> wishes.add(new SeatPlanner.Wish(places.get(place), forms.of(devices, place),
-                IntStream.range(0, content.runs().size()).filter(r -> content.runs().get(r).from() == place
+        atPlace.forEach((place, devices) -> wishes.add(chosen.wish(content.places().get(place).id(), places.get(place),
+                forms.of(devices, place), IntStream.range(0, content.runs().size()).filter(r -> content.runs().get(r).from() == place
                         || content.runs().get(r).to() == place).boxed().toList())));
-        onRun.forEach((spot, devices) -> wishes.add(new SeatPlanner.Wish(spot, forms.of(devices, -1), List.of(-1, -1))));
+        onRun.forEach((spot, devices) -> {
+            List<String> ids = devices.stream().map(device -> content.devices().get(device).id()).toList();
+            String named = ids.stream().filter(id -> chosen.choices().position(id) != null).findFirst().orElse(ids.get(0));
+            wishes.add(chosen.wish(named, spot, forms.of(devices, -1), List.of(-1, -1)));
+        });
         return wishes;
     }
 

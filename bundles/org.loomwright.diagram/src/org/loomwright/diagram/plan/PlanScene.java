@@ -16,10 +16,12 @@ import org.loomwright.diagram.scene.SceneBuilder;
 import org.loomwright.diagram.scene.Stroke;
 import org.loomwright.diagram.scene.TextMeasure;
 import org.loomwright.diagram.services.DrawingRequest;
+import org.loomwright.diagram.services.SheetChoices;
+import org.loomwright.model.vehicle.DiagramKind;
 
 /**
  * The plan of a vehicle, to scale: zones, structure bodies, ducts with the cables in them, devices where they sit, findings. Runs
- * are drawn at right angles between their places, since the file gives their lengths and not their bends.
+ * are drawn at right angles between their places, over the bends that a person chose where there are any.
  */
 public final class PlanScene {
     private static final double LEGEND_PX = 320;
@@ -40,7 +42,8 @@ public final class PlanScene {
         content = PlanReader.read(input.vehicle(), input.arrangement(), view);
         findings = input.study() == null ? PlanFindings.NONE : PlanFindings.of(input.study().findings(), input.caseName(),
                 input.arrangement() == null ? "" : input.arrangement().getName(), drawn(content));
-        layout = PlanLayout.of(content, sheets, type, findings.badges().keySet());
+        layout = PlanLayout.of(content, sheets, type, findings.badges().keySet(), view == PlanView.SIDE ? SheetChoices.none()
+                : SheetChoices.of(input.vehicle(), input.arrangement(), DiagramKind.PLAN));
         fill = DuctFill.of(input.vehicle(), input.arrangement(), content);
         overlayValues = overlay(input);
         scene = new SceneBuilder(name() + ", plan", layout.sheet().widthPx(), layout.sheet().heightPx());

@@ -76,9 +76,21 @@ final class Room {
         }
     }
 
+    /** True when the ground lies in the field. */
+    boolean within(Bounds ground) {
+        return field.holds(ground);
+    }
+
+    /** The point moved along with the ground around it as far as it takes to bring that into the field. */
+    Point inside(Bounds ground, Point point) {
+        double dx = StrictMath.max(0, field.left() - ground.left()) - StrictMath.max(0, ground.right() - field.right());
+        double dy = StrictMath.max(0, field.top() - ground.top()) - StrictMath.max(0, ground.bottom() - field.bottom());
+        return point.moved(dx, dy);
+    }
+
     /** True when the ground lies in the field and nothing solid, no duct but those excepted and no leader is there. */
     boolean free(Bounds ground, List<Integer> exceptRuns) {
-        if (!field.holds(ground)) {
+        if (!within(ground)) {
             return false;
         }
         for (Bounds taken : solid) {

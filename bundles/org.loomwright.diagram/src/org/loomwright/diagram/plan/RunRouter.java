@@ -4,13 +4,14 @@ package org.loomwright.diagram.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Point;
 
 /**
- * Draws runs between their places at right angles. The vehicle file gives their ends and lengths, not their bends; so each takes
- * the shape that shares least ground with those laid before it, the longest first.
+ * Draws runs between their places at right angles. Where nobody chose their bends each takes the shape that shares least ground
+ * with those laid before it, the longest first.
  */
 final class RunRouter {
     /** Free ground between two ducts side by side, px. */
@@ -31,19 +32,44 @@ final class RunRouter {
         this.field = field;
     }
 
-    /** The lines of the runs, in their order; two points or more each, only upright and level pieces. */
-    List<List<Point>> route(List<Point> places, List<PlanContent.Run> runs) {
+    /**
+     * The lines of the runs, in their order; two points or more each, only upright and level pieces.
+     *
+     * @param bends bends that a person chose, by the run's index, px; they are kept, with corners where two are not in line
+     */
+    List<List<Point>> route(List<Point> places, List<PlanContent.Run> runs, Map<Integer, List<Point>> bends) {
         List<List<Point>> lines = new ArrayList<>();
         runs.forEach(run -> lines.add(null));
+        bends.forEach((r, chosen) -> {
+            lines.set(r, square(places.get(runs.get(r).from()), chosen, places.get(runs.get(r).to())));
+            laid.add(lines.get(r));
+        });
         List<Integer> order = IntStream.range(0, runs.size()).boxed()
                 .sorted(Comparator.comparingDouble((Integer r) -> -places.get(runs.get(r).from())
                         .distance(places.get(runs.get(r).to()))).thenComparing(r -> r)).toList();
         for (int r : order) {
+            if (bends.containsKey(r)) {
+                continue;
+            }
             List<Point> line = best(places.get(runs.get(r).from()), places.get(runs.get(r).to()), places);
             lines.set(r, line);
             laid.add(line);
         }
         return lines;
+    }
+
+    /** A line over the bends with square corners: it goes on level where it can, and turns at the next bend. */
+    static List<Point> square(Point from, List<Point> bends, Point to) {
+        List<Point> line = new ArrayList<>(List.of(from));
+        List<Point> rest = new ArrayList<>(bends);
+        rest.add(to);
+        for (Point next : rest) {
+            Point last = line.get(line.size() - 1);
+            boolean upright = line.size() > 1 && line.get(line.size() - 2).x() == last.x();
+            line.add(upright ? new Point(last.x(), next.y()) : new Point(next.x(), last.y()));
+            line.add(next);
+        }
+        return clean(line);
     }
 
     private List<Point> best(Point a, Point b, List<Point> places) {

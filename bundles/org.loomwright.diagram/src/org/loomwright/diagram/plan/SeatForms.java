@@ -22,7 +22,9 @@ final class SeatForms {
     static final double PLATE_H = 34;
     private static final double TEXT_PX = 12;
     private static final double LINE_PX = 15;
-    private static final double CELL_H = 56;
+    private static final double CELL_H = 59;
+    /** From the lower edge of a cell to the base line of its designation; a strip of an overlay lies below it, px. */
+    private static final double BASE_UP = 9;
     private static final double SYMBOL_DOWN = 21;
     private static final double PAD = 6;
     /** Least room for the name of a place, px. */
@@ -94,7 +96,7 @@ final class SeatForms {
             int device = devices.get(i);
             cells.add(new SeatForm.Cell(device, new Point(badged(device) ? x - BADGE_PX / 2 : x, y + SYMBOL_DOWN),
                     new Bounds(x - cell / 2 + 1, y, x + cell / 2 - 1, y + CELL_H)));
-            texts.add(text(device, x, y + CELL_H - 6, designation(device), true, Anchor.MIDDLE, tone(device)));
+            texts.add(text(device, x, y + CELL_H - BASE_UP, designation(device), true, Anchor.MIDDLE, tone(device)));
         }
         return new SeatForm(plate, plate, cells, texts, cost);
     }

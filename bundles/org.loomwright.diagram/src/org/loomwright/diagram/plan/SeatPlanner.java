@@ -21,6 +21,8 @@ final class SeatPlanner {
     private static final double EDGE_COVERED = 30;
     private static final double EDGE_UNDER_TEXT = 120;
     private static final double SLANTED = 16;
+    /** A form that would lie on what is taken gives way to every other. */
+    private static final double TAKEN = 10_000;
     private final Room room;
 
     SeatPlanner(Room room) {
@@ -33,28 +35,31 @@ final class SeatPlanner {
      * @param anchor  their spot
      * @param forms   forms to choose from
      * @param ownRuns runs that end at the spot; none may run through a plate, but one may end under it
+     * @param chosen  where a person wants the middle of the plate; null to let it be found
+     * @param bends   bends of the leader that a person chose; empty for none
      */
-    record Wish(Point anchor, List<SeatForm> forms, List<Integer> ownRuns) {
+    record Wish(Point anchor, List<SeatForm> forms, List<Integer> ownRuns, Point chosen, List<Point> bends) {
     }
 
     /**
-     * The seats in the order of the wishes; null for what found no ground.
+     * The seats in the order of the wishes; null for what found no ground. What a person chose comes first, and is taken whatever
+     * lies there.
      *
-     * @param first wishes to be met before all others
+     * @param first wishes to be met before all others that are to be found
      */
     List<Seat> seats(List<Wish> wishes, Set<Integer> first) {
         List<Seat> seats = new ArrayList<>();
         wishes.forEach(wish -> seats.add(null));
         List<Integer> order = IntStream.range(0, wishes.size()).boxed()
-                .sorted(Comparator.comparing((Integer w) -> !first.contains(w)).thenComparing(w -> -area(wishes.get(w)))
+                .sorted(Comparator.comparing((Integer w) -> wishes.get(w).chosen() == null).thenComparing(w -> !first.contains(w)).thenComparing(w -> -area(wishes.get(w)))
                         .thenComparing(w -> w)).toList();
         for (int w : order) {
-            Seat seat = seat(wishes.get(w));
+            Seat seat = wishes.get(w).chosen() == null ? seat(wishes.get(w)) : chosen(wishes.get(w));
             if (seat != null) {
                 seats.set(w, seat);
                 room.take(seat.form().all());
-                if (!seat.leader().isEmpty()) {
-                    room.takeLeader(seat.leader().get(0), seat.leader().get(1));
+                for (int i = 1; i < seat.leader().size(); i++) {
+                    room.takeLeader(seat.leader().get(i - 1), seat.leader().get(i));
                 }
             }
         }
@@ -64,6 +69,30 @@ final class SeatPlanner {
     private static double area(Wish wish) {
         Bounds all = wish.forms().get(0).all();
         return all.width() * all.height();
+    }
+
+    /** Where a person wants it, at the edge of the field where that is beyond, in a form that has free ground there if one has. */
+    private Seat chosen(Wish wish) {
+        Best best = new Best();
+        for (SeatForm form : wish.forms()) {
+            Point middle = room.inside(form.all().moved(wish.chosen().x(), wish.chosen().y()), wish.chosen());
+            SeatForm there = form.moved(middle.x(), middle.y());
+            if (room.within(there.all())) {
+                Point end = onto(wish.bends().isEmpty() ? wish.anchor() : wish.bends().get(wish.bends().size() - 1), there.plate());
+                List<Point> leader = new ArrayList<>(List.of(wish.anchor()));
+                leader.addAll(wish.bends());
+                leader.add(end);
+                boolean on = wish.bends().isEmpty() && there.plate().holds(wish.anchor());
+                best.offer(new Seat(wish.anchor(), there, on ? List.of() : leader), form.cost()
+                        + (room.free(there.all(), wish.ownRuns()) ? 0 : TAKEN) + EDGE_COVERED * room.edgesCovered(there.plate())
+                        + underText(there));
+            }
+        }
+        return best.seat;
+    }
+
+    private static Point onto(Point from, Bounds plate) {
+        return new Point(clamped(from.x(), plate.left(), plate.right()), clamped(from.y(), plate.top(), plate.bottom()));
     }
 
     private Seat seat(Wish wish) {
@@ -102,8 +131,7 @@ final class SeatPlanner {
         if (!room.free(there.all(), List.of())) {
             return;
         }
-        Point end = new Point(clamped(anchor.x(), there.plate().left(), there.plate().right()),
-                clamped(anchor.y(), there.plate().top(), there.plate().bottom()));
+        Point end = onto(anchor, there.plate());
         boolean ownText = there.texts().stream().anyMatch(text -> text.device() >= 0) && form.cells().size() == 1
                 && coversText(there, anchor, end);
         if (ownText || !room.clear(anchor, end)) {

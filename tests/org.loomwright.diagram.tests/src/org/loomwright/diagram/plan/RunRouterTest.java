@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.ArrayList;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,7 @@ class RunRouterTest {
                 runs.add(run(i, random.nextInt(i)));
             }
         }
-        List<List<Point>> lines = router().route(places, runs);
+        List<List<Point>> lines = router().route(places, runs, Map.of());
         for (int r = 0; r < runs.size(); r++) {
             List<Point> line = lines.get(r);
             assertEquals(places.get(runs.get(r).from()), line.get(0));
@@ -50,7 +51,7 @@ class RunRouterTest {
     @Test
     void laysTwoRunsBetweenTheSamePlacesSideBySide() {
         List<Point> places = List.of(new Point(100, 300), new Point(800, 300));
-        List<List<Point>> lines = router().route(places, List.of(run(0, 1), run(0, 1)));
+        List<List<Point>> lines = router().route(places, List.of(run(0, 1), run(0, 1)), Map.of());
         assertEquals(2, lines.get(0).size());
         Bounds first = RunRouter.duct(lines.get(0).get(0), lines.get(0).get(1), 24);
         List<Point> second = lines.get(1);
@@ -60,7 +61,7 @@ class RunRouterTest {
 
     @Test
     void keepsBothEndsOfARunThatGoesStraightUp() {
-        List<Point> line = router().route(List.of(new Point(100, 100), new Point(100, 100)), List.of(run(0, 1))).get(0);
+        List<Point> line = router().route(List.of(new Point(100, 100), new Point(100, 100)), List.of(run(0, 1)), Map.of()).get(0);
         assertEquals(2, line.size());
     }
 }
