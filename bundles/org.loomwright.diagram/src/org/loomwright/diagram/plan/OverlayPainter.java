@@ -21,6 +21,7 @@ import org.loomwright.diagram.scene.Tone;
 final class OverlayPainter {
     private static final double STRIP_PX = 12;
     private static final double UNDER_PX = 5;
+    private static final int NO_RUN = -1;
     private final PlanContent content;
     private final PlanLayout layout;
     private final OverlayValues overlay;
@@ -65,8 +66,25 @@ final class OverlayPainter {
                 closed.add(edge.get(0));
                 closed.add(edge.get(1));
                 scene.line(Stroke.solid(overlay.scale().tone(value), STRIP_PX), closed);
+                for (int i = 2; i < closed.size(); i++) {
+                    keepFree(closed.get(i - 1), closed.get(i));
+                }
             }
         }
+    }
+
+    /** Texts stay off a strip, or lie on a plate over it. */
+    private void keepFree(Point from, Point to) {
+        int pieces = 1 + (int) (from.distance(to) / STRIP_PX);
+        for (int i = 0; i < pieces; i++) {
+            Point a = between(from, to, (double) i / pieces);
+            Point b = between(from, to, (double) (i + 1) / pieces);
+            layout.room().takeDuct(NO_RUN, Bounds.between(a, b).grown(STRIP_PX / 2));
+        }
+    }
+
+    private static Point between(Point from, Point to, double share) {
+        return new Point(from.x() + share * (to.x() - from.x()), from.y() + share * (to.y() - from.y()));
     }
 
     /** Strip along the lower edge of a device's plate. */
