@@ -141,6 +141,11 @@ public final class VehicleEditor extends EditorPart implements IGotoMarker, Find
         return pane;
     }
 
+    /** What keeps its work; null for a file with faults. */
+    public VehicleGuard guard() {
+        return guard;
+    }
+
     /** What is open for repair; null for a file that was read whole. */
     public RepairPane repair() {
         return repair;

@@ -27,10 +27,15 @@ public final class FaultTable extends Composite {
 
     /** The table over a list of faults, the worst of which keeps the file from being opened. */
     public FaultTable(Composite parent, List<ReadFault> faults) {
+        this(parent, faults, NLS.bind(Messages.Fault_head, faults.size()));
+    }
+
+    /** The table under a text of its own. */
+    public FaultTable(Composite parent, List<ReadFault> faults, String above) {
         super(parent, SWT.NONE);
         GridLayoutFactory.swtDefaults().margins(12, 12).applyTo(this);
         Label head = new Label(this, SWT.WRAP);
-        head.setText(NLS.bind(Messages.Fault_head, faults.size()));
+        head.setText(above);
         GridDataFactory.fillDefaults().grab(true, false).hint(600, SWT.DEFAULT).applyTo(head);
         table = new Table(this, SWT.FULL_SELECTION | SWT.BORDER | SWT.SINGLE);
         table.setHeaderVisible(true);

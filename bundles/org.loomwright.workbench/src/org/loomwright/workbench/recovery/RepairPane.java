@@ -19,7 +19,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.loomwright.model.files.ReadFault;
 import org.loomwright.workbench.fault.FaultTable;
 
@@ -54,16 +53,10 @@ public final class RepairPane extends Composite {
         bar = new NoticeBar(this);
         SashForm halves = new SashForm(this, SWT.VERTICAL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
-        FaultTable table = new FaultTable(halves, faults);
-        Composite below = new Composite(halves, SWT.NONE);
-        GridLayoutFactory.swtDefaults().applyTo(below);
-        Label head = new Label(below, SWT.WRAP);
-        head.setText(Messages.Repair_head);
-        GridDataFactory.fillDefaults().grab(true, false).hint(400, SWT.DEFAULT).applyTo(head);
-        text = new StyledText(below, SWT.BORDER | SWT.H_SCROLL | SWT.V_SCROLL);
+        FaultTable table = new FaultTable(halves, faults, Messages.bound(Messages.Repair_head, faults.size()));
+        text = new StyledText(halves, SWT.BORDER | SWT.H_SCROLL | SWT.V_SCROLL);
         text.setFont(JFaceResources.getTextFont());
-        text.setAlwaysShowScrollBars(false);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(text);
+        halves.setWeights(1, 2);
         watch = new FileWatch(file, resource, getDisplay(), this::changedOutside);
         addListener(SWT.Dispose, event -> watch.close());
         fill();
