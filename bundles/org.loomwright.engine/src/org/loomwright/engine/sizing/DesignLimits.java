@@ -2,6 +2,7 @@
 package org.loomwright.engine.sizing;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.check.CheckContext;
 import org.loomwright.engine.check.DesignFigures;
 import org.loomwright.engine.check.DropBreakdown;
+import org.loomwright.engine.heat.ConductorRating;
 import org.loomwright.engine.protection.ConductorProtection;
 import org.loomwright.engine.protection.CurvePair;
 import org.loomwright.engine.protection.DeviceCurves;
@@ -30,20 +32,22 @@ final class DesignLimits {
     private final OptionHeat heat;
     private final DeviceCurves curves;
     private final Design design;
+    /** Smallest rating over the cases of a conductor with each section, over its rating as it is. */
+    private final Map<Integer, double[]> bears = new HashMap<>();
 
-    private DesignLimits(CheckContext context, OpenItems open, GroupMemory groups) {
+    private DesignLimits(CheckContext context, OpenItems open, GroupMemory groups, OptionRatings ratings) {
         this.context = context;
         this.plan = context.plan();
         this.open = open;
         figures = new DesignFigures(context);
-        heat = new OptionHeat(plan, groups);
+        heat = new OptionHeat(plan, open, groups, ratings);
         curves = new DeviceCurves(plan);
         design = new Design(open);
     }
 
     /** The demands of a plan that was solved with some options of the open items. */
-    static Design of(CheckContext context, OpenItems open, GroupMemory groups) {
-        DesignLimits limits = new DesignLimits(context, open, groups);
+    static Design of(CheckContext context, OpenItems open, GroupMemory groups, OptionRatings ratings) {
+        DesignLimits limits = new DesignLimits(context, open, groups, ratings);
         limits.sections();
         limits.loads();
         limits.charging();
@@ -120,8 +124,9 @@ final class DesignLimits {
             if (item >= 0) {
                 openV += share.volts();
                 double[] volts = values.computeIfAbsent(item, i -> new double[open.options(i)]);
+                double[] with = heat.shares(solved, share.index());
                 for (int o = 0; o < volts.length; o++) {
-                    volts[o] += share.volts() * heat.share(solved, share.index(), open.cable(item).options().get(o));
+                    volts[o] += share.volts() * with[o];
                 }
             }
         }
@@ -144,8 +149,9 @@ final class DesignLimits {
 
     private void temperature(SolvedCase solved, int item, int conductor) {
         double maxC = solved.ratings().get(conductor).maxC();
-        for (int o = 0; o < open.options(item); o++) {
-            if (heat.hotC(solved, conductor, open.cable(item).options().get(o)) > maxC * (1 + 1e-9)) {
+        double[] hotC = heat.hotC(solved, conductor);
+        for (int o = 0; o < hotC.length; o++) {
+            if (hotC[o] > maxC * (1 + 1e-9)) {
                 design.struck().strike(item, o, new Constraint("conductor-hot", context.names().conductor(conductor),
                         solved.state().name(), Quantity.of(maxC, "degC")));
             }
@@ -244,21 +250,31 @@ final class DesignLimits {
         if (cable < 0) {
             return new double[] {factor * izA};
         }
-        double[] bears = new double[open.options(cable)];
-        Arrays.fill(bears, Double.POSITIVE_INFINITY);
+        double[] shares = bears.computeIfAbsent(conductor, this::smallest);
+        double[] amps = new double[shares.length];
+        for (int o = 0; o < amps.length; o++) {
+            amps[o] = shares[o] * factor * izA;
+        }
+        return amps;
+    }
+
+    private double[] smallest(int conductor) {
+        double[] least = new double[open.options(open.ofConductor(conductor))];
+        Arrays.fill(least, Double.POSITIVE_INFINITY);
         double nowA = Double.POSITIVE_INFINITY;
         for (SolvedCase solved : context.cases()) {
             double here = solved.ratings().get(conductor).correctedA();
             nowA = Double.isNaN(here) ? nowA : StrictMath.min(nowA, here);
-            for (int o = 0; o < bears.length; o++) {
-                double ratedA = heat.ratedA(solved, conductor, open.cable(cable).options().get(o));
-                bears[o] = StrictMath.min(bears[o], Double.isNaN(ratedA) ? 0 : ratedA);
+            ConductorRating[] ratings = heat.ratings(solved, conductor);
+            for (int o = 0; o < least.length; o++) {
+                double ratedA = ratings[o].correctedA();
+                least[o] = StrictMath.min(least[o], Double.isNaN(ratedA) ? 0 : ratedA);
             }
         }
-        for (int o = 0; o < bears.length; o++) {
-            bears[o] *= factor * izA / nowA;
+        for (int o = 0; o < least.length; o++) {
+            least[o] /= nowA;
         }
-        return bears;
+        return least;
     }
 
     private double[] wants(int protector, int way, double share, boolean conventional) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ForkJoinPool;
 import org.eclipse.emf.common.util.Monitor;
 import org.loomwright.engine.assembly.AssemblyProblem;
 import org.loomwright.engine.assembly.AssemblyResult;
@@ -16,6 +17,7 @@ import org.loomwright.engine.cases.CaseSolver;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.check.CheckContext;
 import org.loomwright.engine.check.DesignFigures;
+import org.loomwright.engine.check.SharedStudies;
 import org.loomwright.engine.nets.NetFinder;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.Severity;
@@ -46,6 +48,7 @@ public final class SizingStudy {
     private final OpenItems open;
     private final Objectives objectives;
     private final GroupMemory groups = new GroupMemory();
+    private final OptionRatings ratings = new OptionRatings();
     private final Cuts cuts;
     private final Set<String> given = new LinkedHashSet<>();
 
@@ -85,25 +88,30 @@ public final class SizingStudy {
             choice[i] = open.options(i) - 1;
         }
         CheckContext context = solved(choice);
+        List<Finding> findings = List.of();
         Design kept = new Design(open);
         Set<List<Integer>> tried = new LinkedHashSet<>();
         for (int round = 1;; round++) {
-            Design design = DesignLimits.of(context, open, groups);
+            Design design = DesignLimits.of(context, open, groups, ratings);
             design.addAll(cuts.design());
             if (round > KEEPING_ROUND) {
                 keep(kept, design, round);
                 design.addAll(kept);
             }
             DesignChoice.Solved best = new DesignChoice(design, objectives, given, monitor).best();
-            boolean same = Arrays.equals(best.options(), choice) && round > 1;
-            List<Integer> listed = Arrays.stream(best.options()).boxed().toList();
-            choice = best.options();
-            context = same ? context : solved(choice);
-            List<Finding> findings = findings(context);
-            boolean learnt = cuts.learn(context, choice, findings);
-            boolean known = !tried.add(listed);
+            // what was put to the check already is not put to it again: there is nothing new in it to be learnt
+            boolean same = round > 1 && Arrays.equals(best.options(), choice);
+            boolean learnt = false;
+            boolean known = false;
+            if (!same) {
+                choice = best.options();
+                context = solved(choice);
+                findings = findings(context);
+                learnt = cuts.learn(context, choice, findings);
+                known = !tried.add(Arrays.stream(choice).boxed().toList());
+            }
             monitor.worked(1);
-            if (!learnt && (same || known && findings.isEmpty()) || round == MOST_ROUNDS) {
+            if (same || !learnt && known && findings.isEmpty() || round == MOST_ROUNDS) {
                 return new SizingReport(plan, open, objectives, options, design, context, findings, given, monitor)
                         .result(best, round);
             }
@@ -126,7 +134,10 @@ public final class SizingStudy {
         Plan sized = SizedPlan.of(plan, open, choice);
         List<SolvedCase> cases = CaseSolver.solveAll(sized, monitor);
         cases.forEach(groups::see);
-        return new CheckContext(sized, cases, NetFinder.find(sized), problems);
+        CheckContext context = new CheckContext(sized, cases, NetFinder.find(sized), problems, new SharedStudies(monitor));
+        // needed in any case, worked out beside what does not need it
+        ForkJoinPool.commonPool().execute(context::protection);
+        return context;
     }
 
     private List<Finding> findings(CheckContext context) {
