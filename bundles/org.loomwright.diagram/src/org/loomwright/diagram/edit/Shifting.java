@@ -7,14 +7,15 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
+import org.loomwright.diagram.plan.PlanScale;
 import org.loomwright.diagram.scene.Bounds;
+import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Point;
 import org.loomwright.model.edits.DrawingEdits;
 import org.loomwright.model.edits.Spot;
 import org.loomwright.model.files.Fragments;
 import org.loomwright.model.vehicle.Body;
 import org.loomwright.model.vehicle.Device;
-import org.loomwright.model.vehicle.DiagramKind;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Sheet;
 import org.loomwright.model.vehicle.SheetItem;
@@ -60,7 +61,11 @@ final class Shifting {
         // plates keep their distance from a place that was moved
         others.keySet().removeIf(element -> element instanceof Device device && drawn.view().toScale()
                 && places.contains(Spot.of(device, drawn.arrangement()).place()));
-        others.forEach(this::onSheet);
+        if (drawn.view().toScale()) {
+            seats(others);
+        } else {
+            others.forEach(this::onSheet);
+        }
         if (places.isEmpty() && others.isEmpty()) {
             throw new IllegalArgumentException("nothing of this can be moved here");
         }
@@ -74,6 +79,35 @@ final class Shifting {
         DrawingEdits.movePlace(place, along, above ? up : BigDecimal.ZERO, above ? BigDecimal.ZERO : up);
     }
 
+    /** Moves plates: that of a place with all its devices, once, and those of devices on runs. */
+    private void seats(Map<EObject, Point> devices) {
+        Map<EObject, Device> seats = new LinkedHashMap<>();
+        devices.keySet().forEach(device -> {
+            Place place = Spot.of((Device) device, drawn.arrangement()).place();
+            seats.putIfAbsent(place == null ? device : place, (Device) device);
+        });
+        seats.forEach((seat, device) -> seat(seat, device, devices.get(device)));
+    }
+
+    private void seat(EObject seat, Device device, Point byPx) {
+        Bounds plate = plate(Fragments.of(device));
+        if (plate == null) {
+            throw new IllegalArgumentException(drawn.label(device) + " is not drawn here");
+        }
+        Point spot = spotOnSheet(device);
+        Point middle = plate.centre().moved(byPx.x(), byPx.y());
+        double mmPerPx = drawn.scale().mmPerPx();
+        DrawingEdits.seat(drawn.vehicle(), drawn.arrangement(), seat, Drawn.mm((middle.x() - spot.x()) * mmPerPx),
+                Drawn.mm((spot.y() - middle.y()) * mmPerPx));
+    }
+
+    /** The plate a device lies on: its own, or that of all devices of its place; null when it is not drawn. */
+    private Bounds plate(String device) {
+        Bounds own = drawn.shape(device);
+        return own == null ? null : drawn.hits().scene().groups().stream().filter(group -> PlanScale.TRAY.equals(group.name()))
+                .map(Group::shape).filter(tray -> tray.holds(own.centre())).findFirst().orElse(own);
+    }
+
     private void onSheet(EObject element, Point byPx) {
         String id = Fragments.of(element);
         Bounds room = drawn.shape(id);
@@ -81,18 +115,9 @@ final class Shifting {
             throw new IllegalArgumentException(drawn.label(element) + " is not drawn here");
         }
         SheetItem known = item(id);
-        DiagramKind kind = drawn.view().sheet();
-        if (kind == DiagramKind.PLAN) {
-            Point spot = spotOnSheet((Device) element);
-            Point middle = room.centre().moved(byPx.x(), byPx.y());
-            double mmPerPx = drawn.scale().mmPerPx();
-            DrawingEdits.seat(drawn.vehicle(), drawn.arrangement(), element, Drawn.mm((middle.x() - spot.x()) * mmPerPx),
-                    Drawn.mm((spot.y() - middle.y()) * mmPerPx));
-            return;
-        }
         double x = known != null && known.getX() != null ? known.getX().doubleValue() : room.left();
         double y = known != null && known.getY() != null ? known.getY().doubleValue() : room.top();
-        DrawingEdits.moveTo(drawn.vehicle(), kind, drawn.arrangement(), element, StrictMath.rint(x + byPx.x()),
+        DrawingEdits.moveTo(drawn.vehicle(), drawn.view().sheet(), drawn.arrangement(), element, StrictMath.rint(x + byPx.x()),
                 StrictMath.rint(y + byPx.y()));
     }
 

@@ -18,6 +18,8 @@ import org.loomwright.model.vehicle.Vehicle;
  * @param lowMm   that point, mm upwards on the sheet: to the left of the vehicle from above, up from the side
  */
 public record PlanScale(double mmPerPx, double leftPx, double rearMm, double basePx, double lowMm) {
+    /** Name of the groups that are the plates of several devices at one place. */
+    public static final String TRAY = "devices at one place, enlarged";
 
     /** The scale of a plan that was drawn of a vehicle; null when the scene is no plan. */
     public static PlanScale of(Vehicle vehicle, Arrangement arrangement, PlanView view, Scene scene) {

@@ -45,7 +45,7 @@ final class SeatPainter {
         SeatForm form = seat.form();
         boolean several = form.cells().size() > 1;
         if (several) {
-            scene.group(Group.Kind.GROUND, null, "devices at one place, enlarged");
+            scene.group(Group.Kind.GROUND, null, PlanScale.TRAY);
             plate(form.plate(), Stroke.solid(Role.INK2, 1));
         }
         for (SeatForm.Cell cell : form.cells()) {

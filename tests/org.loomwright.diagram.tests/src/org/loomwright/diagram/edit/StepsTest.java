@@ -22,6 +22,7 @@ import org.loomwright.model.vehicle.Cable;
 import org.loomwright.model.vehicle.Device;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Run;
+import org.loomwright.model.vehicle.SheetItem;
 
 /** Steps on the drawings of the demo fleet; the board checks each for soundness, undo and redo. */
 class StepsTest {
@@ -44,22 +45,46 @@ class StepsTest {
         assertEquals(new BigDecimal("1080"), side.get(Place.class, "dash").getZMm());
     }
 
+    /** Where an element is drawn, in mm of the vehicle: the scale may change with what is drawn. */
+    private static Point mm(Board board, Point sheet) {
+        return new Drawn(board.vehicle(), board.arrangement(), View.PLAN, board.hits()).scale().toMm(sheet);
+    }
+
     @Test
-    void aDeviceOnThePlanIsDrawnElsewhereButStaysAtItsPlace() {
+    void aPlateOnThePlanIsDrawnElsewhereButItsDevicesStayAtTheirPlace() {
         Board board = new Board(folder, "otter", "mended", View.PLAN);
-        assertTrue(board.drawn().movable("E24"));
-        Point before = board.hits().shape("E24").centre();
+        Point before = mm(board, board.hits().shape("E24").centre());
+        double mmPerPx = 10 / board.drawn().gridPx();
         board.run(new EditRequest.Move(Set.of("E24"), 60, 40));
         assertEquals("rack-right", board.get(Device.class, "E24").getPlace().getName());
-        double mmPerPx = 10 / board.drawn().gridPx();
-        Point spot = board.hits().shape("rack-right").centre();
-        var item = board.vehicle().getSheets().stream().flatMap(sheet -> sheet.getItems().stream())
-                .filter(each -> "E24".equals(each.getElement())).findFirst().orElseThrow();
-        assertEquals((before.x() + 60 - spot.x()) * mmPerPx, item.getX().doubleValue(), 1);
-        assertEquals((spot.y() - before.y() - 40) * mmPerPx, item.getY().doubleValue(), 1);
+        Point now = mm(board, board.hits().shape("E24").centre());
+        assertEquals(before.x() + 60 * mmPerPx, now.x(), 12);
+        assertEquals(before.y() - 40 * mmPerPx, now.y(), 12);
+        // the plate of several devices moves as one, whichever of them is drawn
+        board.run(new EditRequest.Move(Set.of("E20", "E22"), 40, 0));
+        assertTrue(item(board, "bed-left") != null);
+        assertNull(item(board, "E20"));
+        double x = item(board, "bed-left").getX().doubleValue();
+        mmPerPx = 10 / board.drawn().gridPx();
+        board.run(new EditRequest.Move(Set.of("E22"), 10, 0));
+        assertEquals(x + 10 * mmPerPx, item(board, "bed-left").getX().doubleValue(), 40);
+    }
+
+    @Test
+    void aDeviceOnARunIsDrawnElsewhereAndLiesWithTheOthersOfItsNextPlace() {
+        Board board = new Board(folder, "otter", "mended", View.PLAN);
+        RunLine line = RunLine.of(new Drawn(board.vehicle(), board.arrangement(), View.PLAN, board.hits()),
+                board.get(Run.class, "R12"));
+        board.run(new EditRequest.Drop(Set.of("E24"), "R12", line.at(1000)));
+        board.run(new EditRequest.Move(Set.of("E24"), 20, 50));
+        assertTrue(item(board, "E24") != null);
         board.run(new EditRequest.Drop(Set.of("E24"), "bed-left", new Point(0, 0)));
-        assertTrue(board.vehicle().getSheets().stream().flatMap(sheet -> sheet.getItems().stream())
-                .noneMatch(each -> "E24".equals(each.getElement())), "elsewhere it lies with the others");
+        assertNull(item(board, "E24"));
+    }
+
+    private static SheetItem item(Board board, String id) {
+        return board.vehicle().getSheets().stream().flatMap(sheet -> sheet.getItems().stream())
+                .filter(each -> id.equals(each.getElement())).findFirst().orElse(null);
     }
 
     @Test
@@ -249,11 +274,18 @@ class StepsTest {
         Point start = line.get(0);
         Point end = line.get(line.size() - 1);
         double x = (start.x() + end.x()) / 2;
-        plan.run(new EditRequest.Bend("R12", List.of(new Point(x, start.y() + 30), new Point(x, end.y()))));
-        String bends = plan.vehicle().getSheets().stream().flatMap(sheet -> sheet.getItems().stream())
-                .filter(item -> "R12".equals(item.getElement())).findFirst().orElseThrow().getBends();
-        assertTrue(bends.matches("-?[0-9]+,-?[0-9]+ -?[0-9]+,-?[0-9]+"), bends);
+        plan.run(new EditRequest.Bend("R12", List.of(new Point(x - 40, start.y()), new Point(x - 40, start.y() + 30),
+                new Point(x + 40, start.y() + 30), new Point(x + 40, end.y()))));
+        String bends = item(plan, "R12").getBends();
+        assertTrue(bends.matches("(-?[0-9]+,-?[0-9]+ ?)+"), bends);
+        for (String pair : bends.split(" ")) {
+            double xMm = Double.parseDouble(pair.split(",")[0]);
+            double yMm = Double.parseDouble(pair.split(",")[1]);
+            assertTrue(plan.drawn().line("R12").stream().map(at -> mm(plan, at)).anyMatch(at -> Math.abs(at.x() - xMm) < 12
+                    && Math.abs(at.y() - yMm) < 12), pair + " of " + plan.drawn().line("R12"));
+        }
         plan.run(new EditRequest.Bend("R12", List.of()));
+        assertEquals(line, plan.drawn().line("R12"));
         assertNull(plan.drawn().line("E24"));
         plan.refuses("cannot be bent here", new EditRequest.Bend("E24", List.of()));
     }
