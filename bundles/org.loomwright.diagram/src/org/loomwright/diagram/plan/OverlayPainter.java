@@ -36,7 +36,12 @@ final class OverlayPainter {
 
     /** True when it colours no runs, so that cables are drawn as without it. */
     boolean silent() {
-        return overlay.scale().kind() == OverlayKind.POTENTIAL || overlay.scale().kind() == OverlayKind.FUSE_LOAD;
+        return silent(overlay.scale().kind());
+    }
+
+    /** True for an overlay that colours no runs. */
+    static boolean silent(OverlayKind kind) {
+        return kind == OverlayKind.POTENTIAL || kind == OverlayKind.FUSE_LOAD;
     }
 
     /** Colour of a run, or null. */

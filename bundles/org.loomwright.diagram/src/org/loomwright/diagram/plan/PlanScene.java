@@ -184,7 +184,7 @@ public final class PlanScene {
         PlanFoot foot = new PlanFoot(sheet, scene, type);
         foot.findings(findings.lines(), input.study() != null);
         foot.zones(content.zones());
-        foot.key(overlayValues != null);
+        foot.key(overlayValues != null && !OverlayPainter.silent(overlayValues.scale().kind()));
         foot.scaleBar(layout.to());
         List<PlanFoot.Field> fields = new ArrayList<>();
         fields.add(new PlanFoot.Field("vehicle", input.vehicle().getName()));

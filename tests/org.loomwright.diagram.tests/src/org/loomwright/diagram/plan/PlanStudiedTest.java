@@ -59,6 +59,16 @@ class PlanStudiedTest {
     }
 
     @Test
+    void theKeyTellsOfColouredRunsOnlyWhereRunsAreColoured() {
+        DrawingRequest request = Studied.fleet("heron").get(0);
+        for (OverlayKind overlay : OverlayKind.values()) {
+            boolean told = PlanScene.of(with(request, null, overlay), TYPE).groups().stream()
+                    .anyMatch(group -> "key: run, coloured by value".equals(group.name()));
+            assertEquals(overlay != OverlayKind.POTENTIAL && overlay != OverlayKind.FUSE_LOAD, told, overlay.name());
+        }
+    }
+
+    @Test
     void aVehicleOf200DevicesIsLegibleWithFindingsAndWithEveryOverlay() {
         DrawingRequest request = Studied.all(placed()).get(0);
         assertTrue(request.study().findings().size() > 20, "findings: " + request.study().findings().size());
