@@ -13,6 +13,7 @@ import org.loomwright.diagram.scene.Bounds;
 import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.HitIndex;
 import org.loomwright.diagram.scene.Point;
+import org.loomwright.diagram.tool.Verdict;
 
 /** Tells those who do not see a drawing what is in it: each element as a child with its name. */
 final class CanvasAccess {
@@ -25,6 +26,11 @@ final class CanvasAccess {
             public void getName(AccessibleEvent event) {
                 event.result = event.childID == ACC.CHILDID_SELF ? canvas.scene().title() : name(event.childID);
             }
+
+            @Override
+            public void getDescription(AccessibleEvent event) {
+                event.result = canvas.verdict() == null ? null : canvas.verdict().text();
+            }
         });
         canvas.getAccessible().addAccessibleControlListener(new Children());
     }
@@ -36,6 +42,13 @@ final class CanvasAccess {
             if (child >= 0) {
                 canvas.getAccessible().setFocus(child);
             }
+        }
+    }
+
+    /** The model says something else to a gesture. */
+    void told(Verdict verdict) {
+        if (verdict != null) {
+            canvas.getAccessible().sendEvent(ACC.EVENT_DESCRIPTION_CHANGED, null);
         }
     }
 

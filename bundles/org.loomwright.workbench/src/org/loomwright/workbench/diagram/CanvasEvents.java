@@ -24,12 +24,13 @@ final class CanvasEvents {
         });
         canvas.addListener(SWT.MouseMove, event -> pointer(PointerEvent.What.MOVE, event));
         canvas.addListener(SWT.MouseUp, event -> pointer(PointerEvent.What.RELEASE, event));
+        canvas.addListener(SWT.MouseDoubleClick, event -> pointer(PointerEvent.What.DOUBLE, event));
         canvas.addListener(SWT.MouseExit, event -> pointer(PointerEvent.What.LEAVE, event));
         canvas.addListener(SWT.MouseHover, event -> canvas.resting(new Point(event.x, event.y)));
         canvas.addListener(SWT.MouseVerticalWheel, this::wheel);
         canvas.addListener(SWT.FocusOut, event -> canvas.apply(canvas.tool().captureLost()));
         canvas.addListener(SWT.KeyDown, this::key);
-        canvas.addListener(SWT.Traverse, event -> event.doit = true);
+        canvas.addListener(SWT.Traverse, CanvasEvents::traverse);
     }
 
     /** The pointer's shape for a tool. */
@@ -43,8 +44,16 @@ final class CanvasEvents {
     }
 
     private void pointer(PointerEvent.What what, Event event) {
-        canvas.apply(canvas.tool().pointer(new PointerEvent(what, new Point(event.x, event.y), event.button, shift(event),
-                ctrl(event)), canvas.context()));
+        canvas.pointer(new PointerEvent(what, new Point(event.x, event.y), event.button, shift(event), ctrl(event)));
+    }
+
+    /** Keys that tools know stay in the canvas; Tab with ctrl, and what tools do not know, lead out of it. */
+    private static void traverse(Event event) {
+        event.doit = switch (event.detail) {
+            case SWT.TRAVERSE_TAB_NEXT, SWT.TRAVERSE_TAB_PREVIOUS -> ctrl(event);
+            case SWT.TRAVERSE_ARROW_NEXT, SWT.TRAVERSE_ARROW_PREVIOUS, SWT.TRAVERSE_ESCAPE, SWT.TRAVERSE_RETURN -> false;
+            default -> true;
+        };
     }
 
     /** Zooms around the pointer with ctrl, shifts the sheet without; sideways with shift. */
@@ -65,11 +74,15 @@ final class CanvasEvents {
             case SWT.ARROW_RIGHT -> KeyEvent.Key.RIGHT;
             case SWT.ARROW_UP -> KeyEvent.Key.UP;
             case SWT.ARROW_DOWN -> KeyEvent.Key.DOWN;
+            case SWT.TAB -> ctrl(event) ? null : KeyEvent.Key.TAB;
+            case SWT.CR, SWT.KEYPAD_CR -> KeyEvent.Key.ENTER;
+            case SWT.INSERT -> KeyEvent.Key.INSERT;
+            case ' ' -> KeyEvent.Key.SPACE;
             case 'a' -> ctrl(event) ? KeyEvent.Key.SELECT_ALL : null;
             default -> null;
         };
         if (key != null) {
-            canvas.apply(canvas.tool().key(new KeyEvent(key, shift(event), ctrl(event)), canvas.context()));
+            canvas.key(new KeyEvent(key, shift(event), ctrl(event)));
         } else if (event.character == '+' || event.character == '-') {
             canvas.seen(canvas.viewport().at(canvas.viewport().scale() * (event.character == '+' ? ZOOM_STEP : 1 / ZOOM_STEP)));
         } else if (event.character == '0') {

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.diagram;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.PaintEvent;
 import org.eclipse.swt.graphics.Color;
@@ -22,11 +23,15 @@ import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.Viewport;
+import org.loomwright.diagram.tool.Advice;
 import org.loomwright.diagram.tool.Feedback;
+import org.loomwright.diagram.tool.KeyEvent;
+import org.loomwright.diagram.tool.PointerEvent;
 import org.loomwright.diagram.tool.SelectTool;
 import org.loomwright.diagram.tool.Tool;
 import org.loomwright.diagram.tool.ToolContext;
 import org.loomwright.diagram.tool.ToolResult;
+import org.loomwright.diagram.tool.Verdict;
 
 /**
  * Shows a scene. What stands still is painted once into an image; pointing, selecting and dragging only paint over it. Tools
@@ -47,13 +52,21 @@ public final class SceneCanvas extends Canvas {
 
         /** The pointer rests on an element, or on none (null). */
         void hover(String id, Point at);
+
+        /** The model says something else to the gesture as it stands; null for nothing. */
+        default void verdict(Verdict verdict) {
+        }
+
+        /** Another tool is in use, or the same in another state. */
+        default void tool(Tool tool) {
+        }
     }
 
     private final Typeface typeface;
     private final Host host;
     private final CanvasAccess access;
-    private Predicate<String> movable = id -> false;
-    private double gridPx = 10;
+    private Advice advice = Advice.moving(id -> false);
+    private double gridPx;
     private Theme theme = Theme.light();
     private Scene scene = new Scene("", 1, 1, List.of());
     private HitIndex hits;
@@ -102,10 +115,11 @@ public final class SceneCanvas extends Canvas {
         return hits;
     }
 
-    /** Which elements may be moved, and the grid they move on, px of the sheet. */
-    public void movable(Predicate<String> which, double grid) {
-        movable = which;
+    /** What the model says to gestures, and the grid they snap to, px of the sheet; 0 for none. */
+    public void advice(Advice next, double grid) {
+        advice = next;
         gridPx = grid;
+        redraw();
     }
 
     /** Colours. */
@@ -204,6 +218,28 @@ public final class SceneCanvas extends Canvas {
         apply(tool.captureLost());
         tool = next;
         setCursor(CanvasEvents.cursor(getDisplay(), tool.cursor()));
+        host.tool(tool);
+        redraw();
+    }
+
+    /** Does what a key means to the tool in use. */
+    public void key(KeyEvent event) {
+        apply(tool.key(event, context()));
+    }
+
+    /** Does what the pointer means to the tool in use; px of the window. */
+    public void pointer(PointerEvent event) {
+        apply(tool.pointer(event, context()));
+    }
+
+    /** The element pointed at, or the one a gesture is aimed at; null for none. */
+    public String aim() {
+        return feedback.hover();
+    }
+
+    /** What the model says to the gesture as it stands; null for nothing. */
+    public Verdict verdict() {
+        return feedback.verdict();
     }
 
     /** The tool in use. */
@@ -212,18 +248,22 @@ public final class SceneCanvas extends Canvas {
     }
 
     /** What a tool may look at. */
-    ToolContext context() {
-        return new ToolContext(hits, viewport, selection, movable, gridPx);
+    public ToolContext context() {
+        return new ToolContext(hits, viewport, selection, advice, gridPx);
     }
 
     /** Does what a tool asked for. */
     void apply(ToolResult result) {
-        String before = feedback.hover();
+        Feedback before = feedback;
+        boolean other = !tool.equals(result.next());
         tool = result.next();
         // what was moved stays where it was put until it is drawn there
         if (result.edit() == null && !result.feedback().equals(feedback)) {
             feedback = result.feedback();
             redraw();
+        }
+        if (other) {
+            host.tool(tool);
         }
         if (result.viewport() != null) {
             seen(result.viewport());
@@ -236,8 +276,12 @@ public final class SceneCanvas extends Canvas {
         }
         if (!isDisposed()) {
             setCursor(CanvasEvents.cursor(getDisplay(), tool.cursor()));
-            if (before == null ? feedback.hover() != null : !before.equals(feedback.hover())) {
+            if (!Objects.equals(before.hover(), feedback.hover())) {
                 host.hover(feedback.hover(), null);
+            }
+            if (!Objects.equals(before.verdict(), feedback.verdict())) {
+                access.told(feedback.verdict());
+                host.verdict(feedback.verdict());
             }
         }
     }
@@ -286,6 +330,13 @@ public final class SceneCanvas extends Canvas {
             List<Group> ghosts = feedback.ghosts();
             painter.paint(ghosts, feedback.dxPx(), feedback.dyPx());
             painter.paint(SelectionMarks.marquee(feedback.marquee(), viewport.scale()), 0, 0);
+        }
+        List<Group> over = new ArrayList<>(tool.resting(context()));
+        over.addAll(feedback.overlay());
+        if (!over.isEmpty()) {
+            try (SwtPainter painter = new SwtPainter(event.gc, theme, typeface, Viewport.of(area.width, area.height))) {
+                painter.paint(over, 0, 0);
+            }
         }
     }
 

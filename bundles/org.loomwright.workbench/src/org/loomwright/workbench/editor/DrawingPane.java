@@ -3,11 +3,11 @@ package org.loomwright.workbench.editor;
 
 import java.util.List;
 import java.util.Set;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.loomwright.diagram.edit.View;
 import org.loomwright.diagram.overlay.OverlayKind;
 import org.loomwright.diagram.paint.Theme;
 import org.loomwright.diagram.scene.Point;
@@ -15,8 +15,13 @@ import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.SceneSearch;
 import org.loomwright.diagram.services.DrawingPreferences;
 import org.loomwright.diagram.tool.EditRequest;
+import org.loomwright.diagram.tool.Tool;
+import org.loomwright.diagram.tool.Verdict;
 import org.loomwright.workbench.diagram.SceneCanvas;
 import org.loomwright.workbench.diagram.Typeface;
+import org.loomwright.workbench.gesture.DrawingCommand;
+import org.loomwright.workbench.gesture.Gestures;
+import org.loomwright.workbench.palette.PartPalette;
 
 /** One vehicle as drawings, with the strips above and below: what is chosen there rules what is drawn. */
 public final class DrawingPane extends Composite implements SceneCanvas.Host, FootBar.Target {
@@ -26,7 +31,9 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
     private final FootBar foot;
     private final HoverCard card;
     private final ElementCard cards;
-    private final Moves moves;
+    private final ToolColumn tools;
+    private final PartPalette palette;
+    private final Gestures gestures;
     private DrawingKind kind = DrawingKind.PLAN;
     private OverlayKind overlay;
     private DrawingPreferences preferences = DrawingPreferences.metric();
@@ -42,26 +49,31 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
         super(parent, SWT.NONE);
         this.document = document;
         cards = new ElementCard(document);
-        GridLayout layout = new GridLayout(2, false);
+        GridLayout layout = new GridLayout(3, false);
         layout.marginWidth = 0;
         layout.marginHeight = 0;
         layout.horizontalSpacing = 0;
         layout.verticalSpacing = 0;
         setLayout(layout);
         strip = new CaseStrip(this, document);
-        strip.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1));
-        ToolColumn tools = new ToolColumn(this);
+        strip.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 3, 1));
+        tools = new ToolColumn(this);
         tools.setLayoutData(new GridData(SWT.LEFT, SWT.FILL, false, true));
         canvas = new SceneCanvas(this, this);
         canvas.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        tools.on(canvas);
+        palette = new PartPalette(this, canvas);
+        palette.moveAbove(canvas);
+        palette.setLayoutData(new GridData(SWT.LEFT, SWT.FILL, false, true));
+        palette.offer(document.vehicle());
+        tools.on(this);
         foot = new FootBar(this, this);
-        foot.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false, 2, 1));
+        foot.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false, 3, 1));
         card = new HoverCard(canvas);
-        moves = new Moves(document, canvas);
+        gestures = new Gestures(document, canvas);
         drawings = new DrawingJobs(document, new DisplayThread(getDisplay()), Typeface.of(getDisplay()).type(), this::drawn);
         addListener(SWT.Dispose, event -> drawings.stop());
         foot.shown(kind);
+        tools.shown(kind);
         document.listen(this::changed);
         document.selection().listen(this::selected);
         redrawn();
@@ -70,6 +82,39 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
     /** What is painted on. */
     public SceneCanvas canvas() {
         return canvas;
+    }
+
+    /** What gestures on the drawing do. */
+    public Gestures gestures() {
+        return gestures;
+    }
+
+    /** Parts that can be placed. */
+    public PartPalette palette() {
+        return palette;
+    }
+
+    /** Shows the parts that can be placed, or hides them. */
+    public void togglePalette() {
+        palette(!palette.getVisible());
+    }
+
+    /** Goes to the field in which parts are sought. */
+    public void seekPart() {
+        palette(true);
+        palette.seek();
+    }
+
+    private void palette(boolean wanted) {
+        palette.setVisible(wanted);
+        ((GridData) palette.getLayoutData()).exclude = !wanted;
+        tools.palette(wanted);
+        layout(true);
+    }
+
+    /** A command was chosen that may take up a tool. */
+    public void chosen(DrawingCommand command) {
+        tools.chosen(command);
     }
 
     /** The drawing shown. */
@@ -81,6 +126,8 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
     public void theme(Theme colours) {
         theme = colours;
         canvas.theme(colours);
+        palette.theme(colours);
+        tools.theme(colours);
         strip.update(colours);
     }
 
@@ -95,8 +142,10 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
     @Override
     public void drawing(DrawingKind wanted) {
         foot.shown(wanted);
+        tools.shown(wanted);
         if (wanted != kind) {
             kind = wanted;
+            gestures.stale();
             redrawn();
         }
     }
@@ -144,14 +193,17 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
 
     @Override
     public void edit(EditRequest request) {
-        if (request instanceof EditRequest.Move move) {
-            try {
-                moves.move(shown, move);
-            } catch (IllegalArgumentException impossible) {
-                MessageDialog.openInformation(getShell(), Words.of("edit.impossible"),
-                        impossible.getMessage());
-            }
-        }
+        gestures.edit(request);
+    }
+
+    @Override
+    public void verdict(Verdict verdict) {
+        gestures.verdict(verdict);
+    }
+
+    @Override
+    public void tool(Tool tool) {
+        tools.shown(tool);
     }
 
     @Override
@@ -180,6 +232,9 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
         if (change == VehicleDocument.Change.DIRTY || isDisposed()) {
             return;
         }
+        if (change != VehicleDocument.Change.ANALYSIS) {
+            gestures.stale();
+        }
         if (!due) {
             // several changes at once are drawn once
             due = true;
@@ -196,6 +251,7 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
         if (!isDisposed()) {
             canvas.selection(ids);
             canvas.bringIntoSight(canvas.selection());
+            gestures.selected();
         }
     }
 
@@ -217,11 +273,12 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
         boolean other = shown != made;
         shown = made;
         canvas.show(scene);
-        canvas.movable(id -> moves.movable(made, id), moves.gridPx(made));
         canvas.selection(document.selection().ids());
         if (other) {
             canvas.fit();
         }
+        palette.offer(document.vehicle());
+        gestures.shown(View.valueOf(made.name()), idle());
     }
 
     private String state() {

@@ -28,6 +28,8 @@ import org.eclipse.ui.views.properties.IPropertySheetPage;
 import org.loomwright.diagram.paint.Theme;
 import org.loomwright.diagram.services.DrawingPreferences;
 import org.loomwright.workbench.app.ThemeWatch;
+import org.loomwright.workbench.gesture.DrawingMenu;
+import org.loomwright.workbench.gesture.DrawingSite;
 import org.loomwright.workbench.markers.FindingKey;
 import org.loomwright.workbench.markers.FindingTarget;
 import org.loomwright.workbench.preference.Units;
@@ -98,7 +100,9 @@ public final class VehicleEditor extends EditorPart implements IGotoMarker, Find
         history = new HistoryActions(document);
         getEditorSite().getActionBars().setGlobalActionHandler(ActionFactory.UNDO.getId(), history.undo());
         getEditorSite().getActionBars().setGlobalActionHandler(ActionFactory.REDO.getId(), history.redo());
+        pane.gestures().in(new DrawingSite(getEditorSite(), pane.canvas(), history.undo(), history.redo()));
         getSite().setSelectionProvider(new ElementSelectionProvider(document));
+        DrawingMenu.on(pane.canvas(), getEditorSite());
         IFile file = ResourceUtil.getFile(getEditorInput());
         if (file != null) {
             markers = new LiveMarkers(document, file, getSite().getShell().getDisplay());
@@ -221,11 +225,14 @@ public final class VehicleEditor extends EditorPart implements IGotoMarker, Find
 
     @Override
     public void reveal(FindingKey finding) {
-        if (pane == null || finding.element().isEmpty()) {
+        if (pane == null) {
             return;
         }
         if (!finding.arrangement().isEmpty()) {
             document.showArrangement(finding.arrangement());
+        }
+        if (finding.element().isEmpty()) {
+            return;
         }
         if (document.caseName() != null && !finding.caseName().isEmpty()) {
             document.showCase(finding.caseName());

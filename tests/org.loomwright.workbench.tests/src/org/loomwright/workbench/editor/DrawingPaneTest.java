@@ -151,14 +151,11 @@ class DrawingPaneTest {
     }
 
     @Test
-    void aDraggedDeviceMovesItsPlaceAndUndoPutsItBack() throws IOException {
+    void aDraggedPlaceMovesInMillimetresAndUndoPutsItBack() throws IOException {
         open("otter");
         byte[] before = document.file().resource().toBytes();
-        String id = pane.canvas().hits().elements().stream().filter(each -> document.element(each) instanceof Device device
-                && device.getPlace() != null && device.getPlace().getXMm() != null
-                && pane.canvas().hits().groups(each).stream().anyMatch(group -> group.kind() == Group.Kind.NODE)).findFirst()
-                .orElseThrow();
-        Place place = ((Device) document.element(id)).getPlace();
+        String id = "siren";
+        Place place = (Place) document.element(id);
         BigDecimal x = place.getXMm();
         Bounds room = pane.canvas().hits().groups(id).stream().filter(group -> group.kind() == Group.Kind.NODE).findFirst()
                 .orElseThrow().shape();
