@@ -51,10 +51,17 @@ public final class HitIndex {
         for (Mark mark : group.marks()) {
             Bounds room = type.bounds(mark);
             bounds.merge(group.element(), room, (a, b) -> a.with(b));
-            for (int row = row(room.top()); row <= row(room.bottom()); row++) {
-                for (int column = column(room.left()); column <= column(room.right()); column++) {
-                    cells.merge(row * columns + column, new int[] {g}, HitIndex::joined);
-                }
+            cells(g, room);
+        }
+        if (group.kind() == Group.Kind.NODE && group.shape() != null) {
+            cells(g, group.shape());
+        }
+    }
+
+    private void cells(int g, Bounds room) {
+        for (int row = row(room.top()); row <= row(room.bottom()); row++) {
+            for (int column = column(room.left()); column <= column(room.right()); column++) {
+                cells.merge(row * columns + column, new int[] {g}, HitIndex::joined);
             }
         }
     }
@@ -87,7 +94,8 @@ public final class HitIndex {
 
     /**
      * What lies at a point: a badge before a terminal, before what is painted last among nodes and labels that hold the point; an
-     * edge within the tolerance, the nearest, before the nodes that were painted earlier than it.
+     * edge within the tolerance, the nearest, before the nodes that were painted earlier than it. Where there is nothing of all that,
+     * the smallest node around the point: symbols are made of lines with air between.
      *
      * @param at        point of the sheet
      * @param toleranceScreenPx how far from a line or terminal still counts, screen px
@@ -106,6 +114,7 @@ public final class HitIndex {
         Group port = null;
         Group edge = null;
         Group area = null;
+        Group around = null;
         int edgeOrder = -1;
         int areaOrder = -1;
         double edgePx = Double.POSITIVE_INFINITY;
@@ -136,6 +145,7 @@ public final class HitIndex {
                         area = group;
                         areaOrder = g;
                     }
+                    around = group.kind() == Group.Kind.NODE && holds(group, at) ? smaller(around, group) : around;
                 }
                 case GROUND -> {
                 }
@@ -143,8 +153,17 @@ public final class HitIndex {
         }
         Group found = badge != null ? badge
                 : port != null ? port
-                : edge != null && (area == null || area.kind() == Group.Kind.OVERLAY || edgeOrder > areaOrder) ? edge : area;
+                : edge != null && (area == null || area.kind() == Group.Kind.OVERLAY || edgeOrder > areaOrder) ? edge
+                : area != null ? area : around;
         return found == null ? null : new Hit(found.element(), found.kind());
+    }
+
+    private static boolean holds(Group node, Point at) {
+        return node.shape() != null && node.shape().holds(at);
+    }
+
+    private static Group smaller(Group a, Group b) {
+        return a == null || b.shape().width() * b.shape().height() < a.shape().width() * a.shape().height() ? b : a;
     }
 
     /** Elements whose nodes and edges lie wholly in a rectangle. */

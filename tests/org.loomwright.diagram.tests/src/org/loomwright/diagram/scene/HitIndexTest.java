@@ -103,4 +103,21 @@ class HitIndexTest {
         assertTrue(SceneDiff.between(scene(200), scene(200)).none());
         assertEquals(Set.of(), SceneDiff.between(scene(200), scene(200)).elements());
     }
+
+    @Test
+    void theAirBetweenTheLinesOfASymbolBelongsToIt() {
+        SceneBuilder builder = new SceneBuilder("t", 600, 400);
+        Stroke pen = Stroke.solid(Role.INK, 2);
+        builder.group(Kind.NODE, "G1", null).line(pen, new Point(100, 100), new Point(140, 100))
+                .line(pen, new Point(100, 130), new Point(140, 130));
+        builder.group(Kind.NODE, "U1", null).line(pen, new Point(50, 50), new Point(250, 50))
+                .line(pen, new Point(50, 250), new Point(250, 250));
+        builder.group(Kind.EDGE, "W1", null).line(pen, new Point(120, 0), new Point(120, 112));
+        HitIndex hits = HitIndex.of(builder.build(), TYPE);
+        Viewport whole = Viewport.of(600, 400);
+        assertEquals("G1", hits.at(new Point(130, 115), 5, whole).element(), "the smaller of two");
+        assertEquals("W1", hits.at(new Point(121, 108), 5, whole).element(), "lines come first");
+        assertEquals("U1", hits.at(new Point(200, 180), 5, whole).element(), "also far from its lines");
+        assertNull(hits.at(new Point(300, 180), 5, whole));
+    }
 }
