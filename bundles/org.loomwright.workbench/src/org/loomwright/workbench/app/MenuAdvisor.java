@@ -4,6 +4,7 @@ package org.loomwright.workbench.app;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.GroupMarker;
 import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.IContributionItem;
 import org.eclipse.jface.action.ICoolBarManager;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.IToolBarManager;
@@ -12,12 +13,17 @@ import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.action.ToolBarContributionItem;
 import org.eclipse.jface.action.ToolBarManager;
 import org.eclipse.swt.SWT;
+import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.IWorkbenchActionConstants;
+import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.actions.ContributionItemFactory;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
+import org.eclipse.ui.menus.CommandContributionItem;
+import org.eclipse.ui.menus.CommandContributionItemParameter;
 import org.loomwright.workbench.welcome.FirstScreen;
 
 /** The menus and the tool bar that are always there; studies and drawings add theirs. */
@@ -157,10 +163,18 @@ final class MenuAdvisor extends ActionBarAdvisor {
         IToolBarManager tools = new ToolBarManager(SWT.FLAT | SWT.RIGHT);
         tools.add(fresh);
         tools.add(save);
-        tools.add(new Separator());
-        tools.add(undo);
-        tools.add(redo);
+        tools.add(new Separator("history"));
+        tools.add(button(IWorkbenchCommandConstants.EDIT_UNDO, ISharedImages.IMG_TOOL_UNDO));
+        tools.add(button(IWorkbenchCommandConstants.EDIT_REDO, ISharedImages.IMG_TOOL_REDO));
         bar.add(new ToolBarContributionItem(tools, "main"));
         bar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
+    }
+
+    /** Follows the active part by its command: retargeted actions are not shown in the bar until they have been active once. */
+    private IContributionItem button(String command, String image) {
+        CommandContributionItemParameter button = new CommandContributionItemParameter(window, command, command,
+                CommandContributionItem.STYLE_PUSH);
+        button.icon = PlatformUI.getWorkbench().getSharedImages().getImageDescriptor(image);
+        return new CommandContributionItem(button);
     }
 }

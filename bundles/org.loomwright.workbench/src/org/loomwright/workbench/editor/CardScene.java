@@ -4,6 +4,7 @@ package org.loomwright.workbench.editor;
 import java.util.ArrayList;
 import java.util.List;
 import org.loomwright.diagram.scene.Fill;
+import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Mark;
 import org.loomwright.diagram.scene.Point;
 import org.loomwright.diagram.scene.Role;
@@ -12,6 +13,8 @@ import org.loomwright.diagram.scene.SceneBuilder;
 import org.loomwright.diagram.scene.Stroke;
 import org.loomwright.diagram.scene.TextMeasure;
 import org.loomwright.diagram.symbol.Badge;
+import org.loomwright.engine.result.Cause;
+import org.loomwright.engine.result.Designations;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.Mend;
 
@@ -25,7 +28,9 @@ final class CardScene {
     private static final int FINDINGS = 3;
 
     private final TextMeasure type;
-    private final List<Mark> marks = new ArrayList<>();
+    private final List<Group> groups = new ArrayList<>();
+    private final List<Mark> rules = new ArrayList<>();
+    private String link;
     private double y = SIDE_PX;
     private double wide;
 
@@ -38,17 +43,19 @@ final class CardScene {
      *
      * @param designation what the element is called
      * @param words       what it is; may be empty
-     * @param figures     figures of the case looked at, one line each
+     * @param figures     figures of the case looked at
      * @param findings    findings, the worst first
+     * @param names       how elements are shown
      */
-    static Scene of(String designation, String words, List<String> figures, List<Finding> findings, TextMeasure type) {
+    static Scene of(String designation, String words, List<Line> figures, List<Finding> findings, Designations names,
+            TextMeasure type) {
         CardScene card = new CardScene(type);
         card.line(designation, 14, true, Role.INK, 0, 20);
         if (!words.isBlank()) {
             card.wrapped(words, Role.INK2, 0);
         }
-        figures.forEach(figure -> card.wrapped(figure, Role.INK, 0));
-        findings.stream().limit(FINDINGS).forEach(card::finding);
+        figures.forEach(figure -> card.figures(figure));
+        findings.stream().limit(FINDINGS).forEach(finding -> card.finding(finding, names));
         if (findings.size() > FINDINGS) {
             card.y += 6;
             card.wrapped(Words.of("card.more", findings.size() - FINDINGS), Role.INK2, 0);
@@ -56,14 +63,42 @@ final class CardScene {
         return card.scene(designation);
     }
 
-    private void finding(Finding finding) {
+    /**
+     * Figures beside one another.
+     *
+     * @param texts figures as shown
+     * @param links what each leads to, see {@link CardLink}; null for none
+     */
+    record Line(List<String> texts, List<String> links) {
+    }
+
+    private void figures(Line figures) {
+        double x = 0;
+        for (int i = 0; i < figures.texts().size(); i++) {
+            String text = figures.texts().get(i) + (i + 1 < figures.texts().size() ? "," : "");
+            double width = type.widthPx(text, TEXT_PX, false);
+            if (x > 0 && x + width > WIDE_PX) {
+                x = 0;
+                y += LEAD_PX;
+            }
+            link = figures.links().get(i);
+            line(text, TEXT_PX, false, Role.INK, x, 0);
+            link = null;
+            x += width + type.widthPx(" ", TEXT_PX, false);
+        }
+        y += LEAD_PX;
+    }
+
+    private void finding(Finding finding, Designations names) {
         y += 6;
-        marks.add(new Mark.Line(List.of(new Point(SIDE_PX, y), new Point(SIDE_PX + WIDE_PX, y)), Stroke.solid(Role.HAIR, 1)));
+        rules.add(new Mark.Line(List.of(new Point(SIDE_PX, y), new Point(SIDE_PX + WIDE_PX, y)), Stroke.solid(Role.HAIR, 1)));
         y += 8;
         Badge badge = BadgeImages.badge(finding);
-        marks.addAll(badge.marks(SIDE_PX + BADGE_PX / 2, y + TEXT_PX * 0.6, BADGE_PX));
+        groups.add(new Group(null, null, Group.Kind.BADGE, badge.marks(SIDE_PX + BADGE_PX / 2, y + TEXT_PX * 0.6, BADGE_PX)));
         double indent = BADGE_PX + 8;
+        link = CardLink.go(finding.element());
         wrapped(finding.title(), Role.INK, indent, true);
+        link = null;
         List<String> context = new ArrayList<>();
         if (finding.is() != null) {
             context.add(finding.is().toString());
@@ -80,7 +115,25 @@ final class CardScene {
             wrapped(Words.of("card.accepted", finding.accepted()), Role.INK2, indent);
         }
         part("card.why", finding.why().stream().limit(4).toList(), indent);
+        causes(finding, names, indent);
         part("card.mend", finding.mends().stream().limit(FINDINGS).map(Mend::text).toList(), indent);
+    }
+
+    /** What lies elsewhere and brings it about; each leads there. */
+    private void causes(Finding finding, Designations names, double indent) {
+        double top = y;
+        List<Cause> elsewhere = finding.causes().stream().filter(cause -> !cause.element().equals(finding.element()))
+                .limit(FINDINGS).toList();
+        if (!elsewhere.isEmpty()) {
+            line(Words.of("card.cause"), TEXT_PX, false, Role.INK2, indent, LEAD_PX);
+            y = top;
+        }
+        for (Cause cause : elsewhere) {
+            link = CardLink.go(cause.element());
+            wrapped(names.shown(cause.element()) + "  " + cause.what(), Role.SELECT,
+                    indent + 44);
+            link = null;
+        }
     }
 
     private void part(String head, List<String> lines, double indent) {
@@ -115,7 +168,8 @@ final class CardScene {
     }
 
     private void line(String text, double sizePx, boolean bold, Role role, double indent, double lead) {
-        marks.add(new Mark.Text(new Point(SIDE_PX + indent, y + sizePx), text, sizePx, bold, Mark.Anchor.START, role));
+        groups.add(new Group(link, link == null ? null : text, Group.Kind.LABEL,
+                List.of(new Mark.Text(new Point(SIDE_PX + indent, y + sizePx), text, sizePx, bold, Mark.Anchor.START, role))));
         wide = StrictMath.max(wide, indent + type.widthPx(text, sizePx, bold));
         y += lead;
     }
@@ -130,9 +184,8 @@ final class CardScene {
         double height = StrictMath.ceil(y + SIDE_PX - 4);
         SceneBuilder scene = new SceneBuilder(title, width, height);
         scene.rectangle(Fill.solid(Role.PLATE), Stroke.solid(Role.INK2, 1), 0.5, 0.5, width - 1, height - 1);
-        for (Mark mark : marks) {
-            scene.mark(mark instanceof Mark.Line rule && rule.stroke().tone() == Role.HAIR ? ruled(rule, width - SIDE_PX) : mark);
-        }
+        rules.forEach(rule -> scene.mark(ruled((Mark.Line) rule, width - SIDE_PX)));
+        groups.forEach(scene::add);
         return scene.build();
     }
 }

@@ -35,7 +35,8 @@ final class CasePill extends Canvas {
     private static final double FIGURE_PX = 12;
 
     private final String caseName;
-    private final String words;
+    private final Runnable choose;
+    private String words;
     private Theme theme = Theme.light();
     private FindingCount count = new FindingCount(0, 0, 0, 0);
     private boolean chosen;
@@ -45,6 +46,7 @@ final class CasePill extends Canvas {
         super(parent, SWT.DOUBLE_BUFFERED);
         this.caseName = caseName;
         this.words = words;
+        this.choose = choose;
         addPaintListener(this::paint);
         addListener(SWT.MouseDown, event -> {
             setFocus();
@@ -79,6 +81,38 @@ final class CasePill extends Canvas {
 
     String caseName() {
         return caseName;
+    }
+
+    String words() {
+        return words;
+    }
+
+    void words(String other) {
+        words = other;
+        redraw();
+    }
+
+    FindingCount count() {
+        return count;
+    }
+
+    boolean chosen() {
+        return chosen;
+    }
+
+    Theme theme() {
+        return theme;
+    }
+
+    /** Does what a click on it does. */
+    void choose() {
+        choose.run();
+    }
+
+    /** Width with two badges of two figures, px. */
+    int widestPx() {
+        double text = Typeface.of(getDisplay()).type().widthPx(words, TEXT_PX, true);
+        return (int) StrictMath.ceil(2 * SIDE_PX + text + 2 * (2 * BADGE_PX + FIGURE_PX));
     }
 
     /** Shows what is so now; true when its width changed. */

@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -25,7 +25,7 @@ final class CaseStrip extends Composite {
     private static final int ARRANGEMENT_PX = 130;
     private final VehicleDocument document;
     private final Combo arrangements;
-    private final Composite row;
+    private final CaseRow row;
     private final List<CasePill> pills = new ArrayList<>();
     private List<String> shownCases = List.of();
     private Theme theme = Theme.light();
@@ -40,6 +40,7 @@ final class CaseStrip extends Composite {
         Label which = new Label(this, SWT.NONE);
         which.setText(Words.of("strip.arrangement"));
         arrangements = new Combo(this, SWT.READ_ONLY | SWT.DROP_DOWN);
+        named(arrangements, which);
         GridData narrow = new GridData(SWT.LEFT, SWT.CENTER, false, false);
         narrow.widthHint = ARRANGEMENT_PX;
         arrangements.setLayoutData(narrow);
@@ -47,17 +48,16 @@ final class CaseStrip extends Composite {
                 document.vehicle().getArrangements().get(arrangements.getSelectionIndex()).getName()));
         Label state = new Label(this, SWT.NONE);
         state.setText(Words.of("strip.case"));
-        row = new Composite(this, SWT.NONE);
-        RowLayout pillRow = new RowLayout(SWT.HORIZONTAL);
-        pillRow.spacing = 4;
-        pillRow.marginTop = 0;
-        pillRow.marginBottom = 0;
-        pillRow.wrap = true;
-        row.setLayout(pillRow);
+        row = new CaseRow(this);
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
         wide.widthHint = 100;
         row.setLayoutData(wide);
         update(Theme.light());
+    }
+
+    /** Screen readers take the label beside it. */
+    private static void named(Combo combo, Label label) {
+        combo.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = label.getText()));
     }
 
     /** Shows what is so now. */
@@ -82,6 +82,7 @@ final class CaseStrip extends Composite {
             pills.add(new CasePill(row, null, Words.of("strip.all"), () -> document.showCase(null)));
             cases.forEach(name -> pills.add(new CasePill(row, name, words(name), () -> document.showCase(name))));
             shownCases = cases;
+            row.pills(pills);
             if (document.caseName() != null && !cases.contains(document.caseName())) {
                 document.showCase(null);
             }
@@ -94,8 +95,12 @@ final class CaseStrip extends Composite {
         if (wider) {
             row.layout(true);
         }
-        layout(true);
-        getParent().layout(new org.eclipse.swt.widgets.Control[] {this});
+        row.theme(theme);
+    }
+
+    /** The pills, for tests. */
+    CaseRow row() {
+        return row;
     }
 
     private void arrangements() {

@@ -69,6 +69,8 @@ public final class DrawingPane extends Composite implements SceneCanvas.Host, Fo
         foot = new FootBar(this, this);
         foot.setLayoutData(new GridData(SWT.FILL, SWT.BOTTOM, true, false, 3, 1));
         card = new HoverCard(canvas);
+        card.onLink(cards::follow);
+        ValuePointer.on(canvas);
         gestures = new Gestures(document, canvas);
         drawings = new DrawingJobs(document, new DisplayThread(getDisplay()), Typeface.of(getDisplay()).type(), this::drawn);
         addListener(SWT.Dispose, event -> drawings.stop());

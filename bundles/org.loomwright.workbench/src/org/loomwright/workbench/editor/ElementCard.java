@@ -10,8 +10,9 @@ import org.loomwright.diagram.scene.TextMeasure;
 import org.loomwright.diagram.services.CaseView;
 import org.loomwright.diagram.services.FindingMark;
 import org.loomwright.engine.result.Designations;
-import org.loomwright.engine.result.Figures;
 import org.loomwright.engine.result.Finding;
+import org.loomwright.engine.result.Quantity;
+import org.loomwright.workbench.preference.ShownFigures;
 
 /** What a card tells of an element of a document. */
 final class ElementCard {
@@ -30,8 +31,9 @@ final class ElementCard {
         String label = label(element);
         int cut = label.indexOf("  ");
         String arrangement = document.arrangement() == null ? "" : document.arrangement().getName();
-        return CardScene.of(new Designations(arrangement).shown(id), cut < 0 ? "" : label.substring(cut + 2).strip(),
-                figures(id), findings(id), type);
+        Designations names = new Designations(arrangement);
+        return CardScene.of(names.shown(id), cut < 0 ? "" : label.substring(cut + 2).strip(), figures(id), findings(id), names,
+                type);
     }
 
     private String label(EObject element) {
@@ -39,9 +41,14 @@ final class ElementCard {
         return adapter instanceof IItemLabelProvider labels ? labels.getText(element) : element.eClass().getName();
     }
 
+    /** Follows a link of the card. */
+    void follow(String link) {
+        CardLink.follow(link, document);
+    }
+
     /** Figures of the case looked at. */
-    List<String> figures(String id) {
-        List<String> lines = new ArrayList<>();
+    List<CardScene.Line> figures(String id) {
+        List<CardScene.Line> lines = new ArrayList<>();
         if (document.analysis() == null || !document.analysis().worked() || document.caseName() == null) {
             return lines;
         }
@@ -51,31 +58,47 @@ final class ElementCard {
         }
         CaseView.Load load = view.loads().get(id);
         if (load != null) {
-            lines.add(figure(load.volts(), "V") + ", " + figure(load.amps(), "A") + (Double.isNaN(load.dropShare()) ? ""
-                    : ", drop " + figure(100 * load.dropShare(), "%")));
+            add(lines, id, Quantity.of(load.volts(), "V"), Quantity.of(load.amps(), "A"), Quantity.of(100 * load.dropShare(), "%"));
         }
         CaseView.Conductor core = view.conductors().get(id);
         if (core != null) {
-            String rating = Double.isNaN(core.ratingA()) ? "" : " of " + figure(core.ratingA(), "A");
-            lines.add(figure(Math.abs(core.amps()), "A") + rating + ", " + figure(1000 * core.dropV(), "mV") + ", " + figure(core.temperatureC(), "\u00B0C"));
+            add(lines, id, Quantity.of(Math.abs(core.amps()), "A"), Quantity.of(core.ratingA(), "A"),
+                    Quantity.of(1000 * core.dropV(), "mV"), Quantity.of(core.temperatureC(), "degC"));
         }
         CaseView.Protector protector = view.protectors().get(id);
         if (protector != null) {
-            lines.add(figure(protector.amps(), "A") + " of " + figure(protector.ratingA(), "A"));
+            add(lines, id, Quantity.of(protector.amps(), "A"), Quantity.of(protector.ratingA(), "A"));
         }
         CaseView.Strap strap = view.bonds().get(id);
         if (strap != null) {
-            lines.add(figure(Math.abs(strap.amps()), "A") + ", " + figure(1000 * strap.dropV(), "mV"));
+            add(lines, id, Quantity.of(Math.abs(strap.amps()), "A"), Quantity.of(1000 * strap.dropV(), "mV"));
         }
         Double body = view.bodies().get(id);
         if (body != null) {
-            lines.add(figure(1000 * body, "mV"));
+            add(lines, id, Quantity.of(1000 * body, "mV"));
         }
         Double source = view.sources().get(id);
         if (source != null) {
-            lines.add(figure(source, "A"));
+            add(lines, id, Quantity.of(source, "A"));
         }
         return lines;
+    }
+
+    /** Figures that are known; a second current is what is permitted. */
+    private static void add(List<CardScene.Line> lines, String id, Quantity... figures) {
+        List<String> texts = new ArrayList<>();
+        List<String> links = new ArrayList<>();
+        boolean current = false;
+        for (Quantity figure : figures) {
+            if (!Double.isNaN(figure.value())) {
+                String text = ShownFigures.current().of(figure);
+                texts.add("%".equals(figure.unit()) ? Words.of("card.drop", text)
+                        : current && "A".equals(figure.unit()) ? Words.of("card.permitted", text) : text);
+                links.add(CardLink.ask(figure, id));
+                current |= "A".equals(figure.unit());
+            }
+        }
+        lines.add(new CardScene.Line(texts, links));
     }
 
     /** Findings about the element and what lies in it, in the case looked at, the worst first. */
@@ -86,9 +109,5 @@ final class ElementCard {
         FindingMark mark = document.analysis().view().markWithin(id);
         return mark == null ? List.of()
                 : mark.findings().stream().filter(each -> FindingCount.inCase(each, document.caseName())).toList();
-    }
-
-    private static String figure(double value, String unit) {
-        return Figures.three(value).replace("-", "\u2212") + " " + unit;
     }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
@@ -54,6 +55,9 @@ final class FootBar extends Composite {
         overlay.addListener(SWT.Selection, event -> target.overlay(
                 overlay.getSelectionIndex() <= 0 ? null : overlays[overlay.getSelectionIndex() - 1]));
         search = new Text(this, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        overlay.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = words.getText()));
+        search.getAccessible().addAccessibleListener(
+                AccessibleListener.getNameAdapter(event -> event.result = search.getMessage()));
         search.setMessage(Words.of("foot.find"));
         search.setToolTipText(Words.of("foot.find.tip"));
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, false, false);

@@ -69,6 +69,12 @@ public final class MendFixes {
                 reason, System.getProperty("user.name"), LocalDate.now().toString()));
     }
 
+    /** Takes back that a finding was accepted: it stands again. */
+    public void takeBack(Finding finding) {
+        document.run(Words.of("edit.takeback"), () -> document.vehicle().getWaivers()
+                .removeIf(each -> finding.rule().equals(each.getRule()) && finding.element().equals(each.getElement())));
+    }
+
     private void change(Mend.Change change) {
         Vehicle vehicle = document.vehicle();
         if (change instanceof Mend.UseSection use) {

@@ -13,6 +13,7 @@ import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.Path;
+import org.loomwright.engine.result.Cause;
 import org.loomwright.engine.result.Designations;
 import org.loomwright.engine.result.Finding;
 import org.loomwright.engine.result.Mend;
@@ -35,6 +36,8 @@ public final class FindingMarkers {
     public static final String ARRANGEMENT = "loomwrightArrangement";
     /** Attribute: proposals that can be applied, one a line. */
     public static final String MENDS = "loomwrightMends";
+    /** Attribute: ids of elements elsewhere that bring it about, one a line. */
+    public static final String CAUSES = "loomwrightCauses";
 
     private FindingMarkers() {
     }
@@ -115,6 +118,8 @@ public final class FindingMarkers {
         attributes.put(ARRANGEMENT, key.arrangement());
         attributes.put(MENDS, String.join("\n", finding.mends().stream().filter(mend -> !mend.changes().isEmpty())
                 .map(Mend::text).toList()));
+        attributes.put(CAUSES, String.join("\n", finding.causes().stream().map(Cause::element)
+                .filter(cause -> !cause.equals(finding.element())).distinct().toList()));
         return attributes;
     }
 

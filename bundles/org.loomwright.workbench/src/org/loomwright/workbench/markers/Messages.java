@@ -5,6 +5,7 @@ import org.eclipse.osgi.util.NLS;
 
 /** Texts of this package. */
 final class Messages extends NLS {
+    public static String Cause_go;
     public static String Mend_gone;
     public static String Mend_title;
 

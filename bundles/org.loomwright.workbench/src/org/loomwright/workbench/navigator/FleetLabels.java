@@ -42,6 +42,9 @@ final class FleetLabels extends LabelProvider implements IStyledLabelProvider {
                     .append(node.label().isEmpty() ? "" : "  " + node.label(), StyledString.QUALIFIER_STYLER)
                     .append(node.adopted() ? "  " + Messages.Tree_adopted : "", StyledString.DECORATIONS_STYLER);
         }
+        if (element instanceof FindingNode node) {
+            return new StyledString(node.where()).append("  " + node.title(), StyledString.QUALIFIER_STYLER);
+        }
         if (element instanceof IFile file) {
             String label = tree.summary(file).label();
             String folder = file.getParent().getType() == IResource.PROJECT ? ""
@@ -96,6 +99,13 @@ final class FleetLabels extends LabelProvider implements IStyledLabelProvider {
 
     @Override
     public Image getImage(Object element) {
+        if (element instanceof FindingNode node) {
+            return PlatformUI.getWorkbench().getSharedImages().getImage(switch (node.severity()) {
+                case IMarker.SEVERITY_ERROR -> ISharedImages.IMG_OBJS_ERROR_TSK;
+                case IMarker.SEVERITY_WARNING -> ISharedImages.IMG_OBJS_WARN_TSK;
+                default -> ISharedImages.IMG_OBJS_INFO_TSK;
+            });
+        }
         ImageDescriptor icon = element instanceof IProject ? PlatformUI.getWorkbench().getSharedImages()
                 .getImageDescriptor(IDE.SharedImages.IMG_OBJ_PROJECT) : icons.computeIfAbsent(icon(element), Icons::of);
         String badge = switch (worst(element)) {

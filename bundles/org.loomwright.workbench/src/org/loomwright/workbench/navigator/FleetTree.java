@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.navigator;
 
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -8,14 +9,16 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IProject;
+import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.IWorkspaceRoot;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.loomwright.model.files.FileKind;
 import org.loomwright.workbench.builder.FleetFiles;
+import org.loomwright.workbench.markers.FindingMarkers;
 
-/** Projects, their files vehicles first, and the arrangements of each vehicle. */
+/** Projects, their files vehicles first, the arrangements of each vehicle, and what was found in each. */
 public final class FleetTree implements ITreeContentProvider {
     private static final Object[] NONE = {};
 
@@ -38,7 +41,24 @@ public final class FleetTree implements ITreeContentProvider {
         if (parent instanceof IFile file && FleetFiles.kind(file) == FileKind.VEHICLE) {
             return summary(file).arrangements().toArray();
         }
+        if (parent instanceof ArrangementNode node) {
+            return findings(node).toArray();
+        }
         return NONE;
+    }
+
+    /** Findings of an arrangement as its file was checked last, the worst first. */
+    private static List<FindingNode> findings(ArrangementNode node) {
+        try {
+            return node.file().isAccessible() ? Stream.of(node.file().findMarkers(FindingMarkers.TYPE, false,
+                    IResource.DEPTH_ZERO)).map(marker -> FindingNode.of(node.file(), marker))
+                    .filter(finding -> finding.key().arrangement().equals(node.name()))
+                    .sorted(Comparator.comparingInt((FindingNode each) -> -each.severity()).thenComparing(FindingNode::where)
+                            .thenComparing(FindingNode::title))
+                    .toList() : List.of();
+        } catch (CoreException gone) {
+            return List.of();
+        }
     }
 
     private static List<IFile> files(IProject project) {
@@ -64,6 +84,10 @@ public final class FleetTree implements ITreeContentProvider {
     public Object getParent(Object element) {
         if (element instanceof ArrangementNode node) {
             return node.file();
+        }
+        if (element instanceof FindingNode node) {
+            return summary(node.file()).arrangements().stream().filter(each -> each.name().equals(node.key().arrangement()))
+                    .findFirst().orElse(null);
         }
         return element instanceof IFile file ? file.getProject() : null;
     }

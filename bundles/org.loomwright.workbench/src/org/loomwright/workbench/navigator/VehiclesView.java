@@ -5,6 +5,7 @@ import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IResourceChangeEvent;
 import org.eclipse.core.resources.IResourceChangeListener;
 import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.action.GroupMarker;
 import org.eclipse.jface.action.MenuManager;
@@ -15,6 +16,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.actions.ActionFactory;
@@ -22,7 +24,10 @@ import org.eclipse.ui.actions.DeleteResourceAction;
 import org.eclipse.ui.actions.RefreshAction;
 import org.eclipse.ui.actions.RenameResourceAction;
 import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.ide.ResourceUtil;
 import org.eclipse.ui.part.ViewPart;
+import org.loomwright.workbench.markers.FindingKey;
+import org.loomwright.workbench.markers.FindingTarget;
 
 /** The tree of vehicles, libraries, practices and stocks, with the worst finding of each as a badge. */
 public final class VehiclesView extends ViewPart {
@@ -44,6 +49,7 @@ public final class VehiclesView extends ViewPart {
         viewer.setAutoExpandLevel(2);
         viewer.expandToLevel(2);
         viewer.addOpenListener(event -> open(((IStructuredSelection) event.getSelection()).getFirstElement()));
+        viewer.addPostSelectionChangedListener(event -> follow(event.getStructuredSelection().getFirstElement()));
         getSite().setSelectionProvider(viewer);
         makeActions();
         ResourcesPlugin.getWorkspace().addResourceChangeListener(changes, IResourceChangeEvent.POST_CHANGE);
@@ -75,15 +81,35 @@ public final class VehiclesView extends ViewPart {
     }
 
     private void open(Object element) {
-        IFile file = element instanceof ArrangementNode node ? node.file() : element instanceof IFile own ? own : null;
         try {
-            if (file != null) {
+            if (element instanceof FindingNode node) {
+                reveal(IDE.openEditor(getSite().getPage(), node.file()), node.key());
+            } else if (element instanceof ArrangementNode node) {
+                reveal(IDE.openEditor(getSite().getPage(), node.file()), new FindingKey(node.name(), "", "", ""));
+            } else if (element instanceof IFile file) {
                 IDE.openEditor(getSite().getPage(), file);
             } else {
                 viewer.setExpandedState(element, !viewer.getExpandedState(element));
             }
         } catch (PartInitException problem) {
             ILog.of(VehiclesView.class).log(problem.getStatus());
+        }
+    }
+
+    /** Shows the element of a finding in the drawing of its vehicle where that is open already. */
+    private void follow(Object element) {
+        IEditorPart editor = element instanceof FindingNode node ? ResourceUtil.findEditor(getSite().getPage(), node.file())
+                : null;
+        if (editor != null) {
+            getSite().getPage().bringToTop(editor);
+            reveal(editor, ((FindingNode) element).key());
+        }
+    }
+
+    private static void reveal(IEditorPart editor, FindingKey finding) {
+        FindingTarget target = Adapters.adapt(editor, FindingTarget.class);
+        if (target != null) {
+            target.reveal(finding);
         }
     }
 

@@ -67,7 +67,8 @@ final class ElementSource implements IPropertySource {
     @Override
     public void setPropertyValue(Object id, Object shown) {
         FeatureProperty property = property(id);
-        if (property == null) {
+        // a figure shown in another unit is rounded there: as long as its text stays it stays
+        if (property == null || Objects.equals(shown, property.shown(element.eGet(property.feature())))) {
             return;
         }
         EStructuralFeature feature = property.feature();

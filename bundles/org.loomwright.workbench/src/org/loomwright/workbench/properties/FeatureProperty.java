@@ -19,6 +19,7 @@ import org.eclipse.ui.views.properties.IPropertyDescriptor;
 import org.eclipse.ui.views.properties.PropertyDescriptor;
 import org.eclipse.ui.views.properties.TextPropertyDescriptor;
 import org.loomwright.workbench.editor.Words;
+import org.loomwright.workbench.preference.ShownFigures;
 
 /** One feature of an element as a property: text with a check at entry, or a choice. */
 final class FeatureProperty {
@@ -38,7 +39,7 @@ final class FeatureProperty {
         this.item = item;
         this.factory = factory;
         this.changeable = changeable && item.canSetProperty(element);
-        text = new FeatureText(feature);
+        text = new FeatureText(feature, ShownFigures.current());
         choices();
     }
 

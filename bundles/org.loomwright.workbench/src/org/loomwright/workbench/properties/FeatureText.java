@@ -6,23 +6,28 @@ import org.eclipse.emf.ecore.EAnnotation;
 import org.eclipse.emf.ecore.EDataType;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.loomwright.engine.result.WireGauge;
 import org.loomwright.model.parts.PartsPackage;
 import org.loomwright.model.rules.Names;
 import org.loomwright.workbench.editor.Words;
+import org.loomwright.workbench.preference.ShownFigures;
 
 /** Values of one feature as text, with the unit and the range that the model states for it. */
 final class FeatureText {
     private static final String RANGE = "http://loomwright.org/range";
+    private static final String SECTION = "mm2";
     private final EStructuralFeature feature;
+    private final ShownFigures units;
 
-    FeatureText(EStructuralFeature feature) {
+    FeatureText(EStructuralFeature feature, ShownFigures units) {
         this.feature = feature;
+        this.units = units;
     }
 
     /** The unit as people write it; empty for none. */
     String unit() {
         String unit = detail("unit");
-        return unit == null || "1".equals(unit) ? "" : unit.replace("mm2", "mm\u00B2").replace("degC", "\u00B0C");
+        return unit == null ? "" : SECTION.equals(unit) && units.awg() ? Words.of("properties.gauge") : units.unit(unit);
     }
 
     /** True when a word stands for the unit, as in names such as lengthMm. */
@@ -36,7 +41,15 @@ final class FeatureText {
         if (value == null) {
             return "";
         }
-        return value instanceof BigDecimal number ? number.toPlainString() : value.toString();
+        if (!(value instanceof BigDecimal number)) {
+            return value.toString();
+        }
+        String unit = detail("unit");
+        String gauge = SECTION.equals(unit) && units.awg() ? WireGauge.approximately(number.doubleValue()) : null;
+        if (gauge != null && WireGauge.written(gauge) != null) {
+            return gauge;
+        }
+        return (unit == null ? number : units.shown(number, unit)).toPlainString();
     }
 
     /** Why a text is refused; null when it can be taken. */
@@ -52,7 +65,7 @@ final class FeatureText {
             Object value = value(wanted);
             return value instanceof BigDecimal number ? outside(number) : null;
         } catch (RuntimeException unreadable) {
-            return Words.of("properties.number", wanted);
+            return unit().isEmpty() ? Words.of("properties.number", wanted) : Words.of("properties.figure", wanted, unit());
         }
     }
 
@@ -62,12 +75,11 @@ final class FeatureText {
         if ((min == null || value.compareTo(min) >= 0) && (max == null || value.compareTo(max) <= 0)) {
             return null;
         }
-        String shown = value.toPlainString();
         if (min != null && max != null) {
-            return Words.of("properties.range", shown, min.toPlainString(), max.toPlainString(), unit());
+            return Words.of("properties.range", shown(value), shown(min), shown(max), unit());
         }
-        return min != null ? Words.of("properties.from", shown, min.toPlainString(), unit())
-                : Words.of("properties.to", shown, max.toPlainString(), unit());
+        return min != null ? Words.of("properties.from", shown(value), shown(min), unit())
+                : Words.of("properties.to", shown(value), shown(max), unit());
     }
 
     /**
@@ -79,6 +91,10 @@ final class FeatureText {
         String wanted = text == null ? "" : text.strip();
         if (wanted.isEmpty()) {
             return null;
+        }
+        String unit = detail("unit");
+        if (unit != null && feature.getEType().getInstanceClass() == BigDecimal.class) {
+            return units.read(wanted, unit);
         }
         return EcoreUtil.createFromString((EDataType) feature.getEType(), wanted);
     }

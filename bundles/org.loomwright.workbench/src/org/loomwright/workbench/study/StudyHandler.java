@@ -4,14 +4,14 @@ package org.loomwright.workbench.study;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.HandlerUtil;
-import org.eclipse.core.runtime.ILog;
 import org.loomwright.workbench.app.Ids;
 
 /** Starts a study of the vehicle in the active editor, and shows where its figures will stand. */
@@ -22,6 +22,9 @@ abstract class StudyHandler extends AbstractHandler {
         this.kind = kind;
     }
 
+    /** The study wanted; null when the person thinks better of it. */
+    abstract Study study(StudySource source, Shell shell);
+
     @Override
     public Object execute(ExecutionEvent event) {
         IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindow(event);
@@ -31,18 +34,20 @@ abstract class StudyHandler extends AbstractHandler {
             MessageDialog.openInformation(window.getShell(), kind.shown(), Messages.Study_noVehicle);
             return null;
         }
-        show(window.getActivePage());
-        new StudyJob(kind, source.file(), source.arrangement(), source.snapshot()).schedule();
+        Study study = study(source, window.getShell());
+        if (study != null) {
+            show(window.getActivePage(), Ids.STUDY);
+            new StudyJob(study, source.file()).schedule();
+        }
         return null;
     }
 
-    private static void show(IWorkbenchPage page) {
-        if (PlatformUI.getWorkbench().getViewRegistry().find(Ids.STUDY) != null) {
-            try {
-                page.showView(Ids.STUDY, null, IWorkbenchPage.VIEW_VISIBLE);
-            } catch (PartInitException problem) {
-                ILog.of(StudyHandler.class).log(problem.getStatus());
-            }
+    /** Brings a view to the front without taking the focus from the drawing. */
+    static void show(IWorkbenchPage page, String view) {
+        try {
+            page.showView(view, null, IWorkbenchPage.VIEW_VISIBLE);
+        } catch (PartInitException problem) {
+            ILog.of(StudyHandler.class).log(problem.getStatus());
         }
     }
 }

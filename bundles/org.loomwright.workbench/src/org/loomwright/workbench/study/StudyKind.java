@@ -6,10 +6,19 @@ public enum StudyKind {
     /** Fault currents, clearing, selectivity. */
     PROTECTION,
     /** The structure as a return, lost straps. */
-    EARTH;
+    EARTH,
+    /** Sections and ratings, chosen together. */
+    SIZING,
+    /** Arrangements side by side. */
+    COMPARISON;
 
     /** Name as shown. */
     public String shown() {
-        return this == PROTECTION ? Messages.Study_protection : Messages.Study_earth;
+        return switch (this) {
+            case PROTECTION -> Messages.Study_protection;
+            case EARTH -> Messages.Study_earth;
+            case SIZING -> Messages.Study_sizing;
+            case COMPARISON -> Messages.Study_comparison;
+        };
     }
 }

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.view;
 
+import java.util.List;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
+import org.loomwright.diagram.services.FindingMark;
 import org.loomwright.engine.check.RuleCatalogue;
 import org.loomwright.engine.result.Cause;
 import org.loomwright.engine.result.Designations;
@@ -18,7 +21,7 @@ import org.loomwright.workbench.editor.VehicleDocument;
 import org.loomwright.workbench.editor.Words;
 
 /** What can be done about a finding, as a menu. */
-final class FindingActions {
+public final class FindingActions {
     private FindingActions() {
     }
 
@@ -43,6 +46,34 @@ final class FindingActions {
         if (finding.accepted() == null && RuleCatalogue.standard().slugs().contains(finding.rule())) {
             menu.add(action(Words.of("findings.accept"), () -> accept(document, finding, names, shell)));
         }
+        if (finding.accepted() != null) {
+            menu.add(action(Words.of("findings.takeback"), () -> MendFixes.of(document).takeBack(finding)));
+        }
+    }
+
+    /**
+     * The same for everything that was found at an element or in it, a menu for each finding; and the ways to what it is the
+     * cause of. Adds nothing for an element without findings.
+     */
+    public static void fillFor(IMenuManager menu, VehicleDocument document, String element, Shell shell) {
+        if (document.analysis() == null || !document.analysis().worked()) {
+            return;
+        }
+        Designations names = new Designations(document.arrangement() == null ? "" : document.arrangement().getName());
+        FindingMark own = document.analysis().view().markWithin(element);
+        FindingMark cause = document.analysis().view().causeMark(element);
+        for (Finding finding : own == null ? List.<Finding>of() : own.findings()) {
+            MenuManager sub = new MenuManager(Words.of("findings.one", finding.severity().slug(), finding.title())
+                    .replace("&", "&&"));
+            fill(sub, document, finding, names, shell);
+            menu.add(sub);
+        }
+        for (Finding finding : cause == null ? List.<Finding>of() : cause.findings()) {
+            if (own == null || !own.findings().contains(finding)) {
+                menu.add(action(Words.of("findings.effect", names.shown(finding.element()), finding.title()),
+                        () -> document.reveal(finding.element())));
+            }
+        }
     }
 
     private static void apply(VehicleDocument document, Mend mend, Shell shell) {
@@ -62,8 +93,13 @@ final class FindingActions {
         }
     }
 
+    /** No letter of it is a mnemonic, none a key. */
+    private static String plain(String text) {
+        return text.replace("&", "&&") + "@";
+    }
+
     private static Action action(String text, Runnable run) {
-        return new Action(text.replace("@", "@@").replace("&", "&&")) {
+        return new Action(plain(text)) {
             @Override
             public void run() {
                 run.run();

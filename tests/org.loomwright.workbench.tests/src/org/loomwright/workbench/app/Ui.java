@@ -61,12 +61,15 @@ public final class Ui {
 
     /** The demo fleet in the workspace, checked. */
     public static IProject fleet() throws CoreException {
-        IProject project = ResourcesPlugin.getWorkspace().getRoot().getProject(DemoFleet.PROJECT);
-        if (!project.exists()) {
-            project = DemoFleet.create(DemoFleet.PROJECT, new NullProgressMonitor());
-        }
+        IProject project = project();
         built();
         return project;
+    }
+
+    /** The demo fleet in the workspace, whether it was checked yet or not. */
+    public static IProject project() throws CoreException {
+        IProject project = ResourcesPlugin.getWorkspace().getRoot().getProject(DemoFleet.PROJECT);
+        return project.exists() ? project : DemoFleet.create(DemoFleet.PROJECT, new NullProgressMonitor());
     }
 
     /** Waits for the build that follows a change of a file. */
