@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Fill;
@@ -22,7 +23,7 @@ import org.loomwright.model.vehicle.Way;
 final class BarDrawing {
     private static final double HEAD_PX = 26;
     private static final double FIRST_ROW_PX = 24;
-    private static final double BAR_GAP_PX = 20;
+    private static final double BAR_GAP_PX = 24;
     private static final double WAY_PX = 84;
     private final Drafting drafting;
     private final Unit unit;
@@ -33,8 +34,8 @@ final class BarDrawing {
     private final double barX;
     private final double width;
 
-    /** One line at a bar: a bare terminal, or a way with its fuse. */
-    private record Row(String terminal, String way, String rating, boolean spare, boolean left) {
+    /** One line at a bar: a bare terminal, or a way with its fuse; and a terminal on the bar itself. */
+    private record Row(String terminal, String bar, String way, String rating, boolean spare, boolean left) {
     }
 
     BarDrawing(Drafting drafting, Unit unit) {
@@ -45,9 +46,9 @@ final class BarDrawing {
         rows();
         boolean waysLeft = bars.values().stream().flatMap(List::stream).anyMatch(row -> row.left() && row.way() != null);
         boolean ways = bars.values().stream().flatMap(List::stream).anyMatch(row -> !row.left() && row.way() != null);
-        barX = waysLeft ? WAY_PX : 34;
+        barX = waysLeft ? WAY_PX : drafting.figures().live() ? 54 : 34;
         double title = 12 + LineText.width(drafting.measure(), unit.designation(), true) + 8
-                + LineText.width(drafting.measure(), label(), false) + (drafting.figures().badge(unit.id()) == null ? 8 : 54);
+                + LineText.width(drafting.measure(), label(), false) + (drafting.figures().studied() ? 54 : 8);
         width = StrictMath.ceil(StrictMath.max(barX + (ways ? WAY_PX : 34), title) / 10) * 10;
     }
 
@@ -114,10 +115,10 @@ final class BarDrawing {
                 continue;
             }
             if (!drafting.flow().into(key).isEmpty()) {
-                bars.computeIfAbsent(bar, none -> new ArrayList<>()).add(new Row(terminal, null, "", false, true));
+                bars.computeIfAbsent(bar, none -> new ArrayList<>()).add(new Row(terminal, terminal, null, "", false, true));
             }
             if (!drafting.flow().outOf(key).isEmpty()) {
-                bars.computeIfAbsent(bar, none -> new ArrayList<>()).add(new Row(terminal, null, "", false, false));
+                bars.computeIfAbsent(bar, none -> new ArrayList<>()).add(new Row(terminal, terminal, null, "", false, false));
             }
         }
         if (unit.part() != null) {
@@ -127,8 +128,8 @@ final class BarDrawing {
                     boolean left = !drafting.flow().into(LineContent.key(unit, spec.getOut().getName())).isEmpty();
                     String bar = barOf.getOrDefault(spec.getFrom().getName(), spec.getFrom().getName());
                     boolean spare = way.getProtector() == null;
-                    bars.computeIfAbsent(bar, none -> new ArrayList<>()).add(new Row(spec.getOut().getName(), spec.getName(),
-                            spare ? "" : Unit.rating(way.getProtector()), spare, left));
+                    bars.computeIfAbsent(bar, none -> new ArrayList<>()).add(new Row(spec.getOut().getName(),
+                            spec.getFrom().getName(), spec.getName(), spare ? "" : Unit.rating(way.getProtector()), spare, left));
                 }
             }
         }
@@ -147,7 +148,21 @@ final class BarDrawing {
         }
         double bottom = top + Drafting.ROW_PX * (StrictMath.max(left, right) - 1);
         marks.line(Stroke.solid(tone, LineWeight.BAR_PX), barX, top - 10, barX, bottom + 10);
-        return bottom + 10;
+        OptionalDouble volts = volts(rows);
+        if (volts.isEmpty()) {
+            return bottom + 10;
+        }
+        boolean fuses = rows.stream().anyMatch(row -> row.left() && row.way() != null);
+        double base = fuses ? top + Drafting.ROW_PX * (left - 1) + 28 : top + 16;
+        marks.text(LineText.text(barX - 8, base, LineText.volts(volts.getAsDouble()), false, Mark.Anchor.END, tone));
+        return StrictMath.max(bottom + 10, base);
+    }
+
+    /** Potential of a bar: that of a terminal on it. */
+    private OptionalDouble volts(List<Row> rows) {
+        return rows.stream().map(row -> row.way() == null ? row.terminal() : row.bar())
+                .map(name -> drafting.figures().terminalV(LineContent.key(unit, name))).filter(OptionalDouble::isPresent)
+                .findFirst().orElse(OptionalDouble.empty());
     }
 
     private void bare(Row row, double y) {
@@ -181,6 +196,7 @@ final class BarDrawing {
             if (!wired) {
                 marks.symbol(SymbolKind.TERMINAL, tone, centre + side * 26.75, y);
             }
+            marks.shapes(drafting.colours().fuse(unit.id() + "/" + row.way(), centre, y));
             wayBadge(row, centre + side * 30, y);
         }
         port(row, y);

@@ -2,10 +2,12 @@
 package org.loomwright.diagram.line;
 
 import java.util.List;
+import java.util.Set;
 import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Stroke;
 import org.loomwright.diagram.scene.TextMeasure;
+import org.loomwright.diagram.services.Measures;
 import org.loomwright.diagram.symbol.LineWeight;
 
 /**
@@ -15,27 +17,34 @@ import org.loomwright.diagram.symbol.LineWeight;
  * @param polarity supply and return side
  * @param flow     direction of the drawing
  * @param figures  what the studies said
+ * @param measures how sections, lengths and temperatures are written
  * @param measure  metrics of the typeface
+ * @param colours  those of the overlay
+ * @param inService keys of the wires that carry current for what is on
  */
-record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures figures, TextMeasure measure) {
+record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures figures, Measures measures, TextMeasure measure,
+        LineColours colours, Set<String> inService) {
     /** Pitch of rows, px. */
     static final double ROW_PX = 40;
+    /** Below this no figure is written: it is nothing but rounding. */
+    static final double NOTHING_A = 1e-4;
 
-    /** Colour of a device: grey when a case is drawn in which it carries nothing. */
+    static Drafting of(LineContent content, LineFigures figures, Measures measures, TextMeasure measure, LineColours colours) {
+        Polarity polarity = Polarity.of(content);
+        return new Drafting(content, polarity, Flow.of(content, polarity), figures, measures, measure, colours,
+                InService.of(content, polarity, figures));
+    }
+
+    /** Colour of a device: grey when a case is drawn in which it neither is on nor carries current for what is. */
     Role tone(Unit unit) {
-        if (!figures.live()) {
+        if (!figures.live() || figures.loadOn(unit.id())) {
             return Role.INK;
         }
-        var load = figures.loadA(unit.id());
-        if (load.isPresent() && StrictMath.abs(load.getAsDouble()) > NOTHING_A) {
-            return Role.INK;
-        }
-        boolean known = false;
+        boolean known = figures.loadA(unit.id()).isPresent();
         for (String terminal : terminals(unit)) {
             for (Wire wire : content.at(LineContent.key(unit, terminal))) {
-                var amps = figures.cableA(wire.cableId());
-                known |= amps.isPresent();
-                if (amps.isPresent() && amps.getAsDouble() > OFF_BELOW_A) {
+                known |= figures.cableA(wire.cableId()).isPresent();
+                if (inService.contains(wire.key())) {
                     return Role.INK;
                 }
             }
@@ -43,15 +52,10 @@ record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures f
         return known ? Role.INK3 : Role.INK;
     }
 
-    /** Below this a conductor is drawn as off: no more than what waits takes. */
-    static final double OFF_BELOW_A = 0.05;
-    /** Below this no figure is written. */
-    static final double NOTHING_A = 1e-4;
-
-    /** Colour of a cable. */
+    /** Colour of a wire: grey when a case is drawn in which it carries no current for anything that is on. */
     Role tone(Wire wire) {
-        var amps = figures.cableA(wire.cableId());
-        return figures.live() && amps.isPresent() && amps.getAsDouble() <= OFF_BELOW_A ? Role.INK3 : Role.INK;
+        return figures.live() && figures.cableA(wire.cableId()).isPresent() && !inService.contains(wire.key()) ? Role.INK3
+                : Role.INK;
     }
 
     /** The line inside a device that leads to a terminal: as heavy as the heaviest conductor there. */
@@ -72,17 +76,9 @@ record Drafting(LineContent content, Polarity polarity, Flow flow, LineFigures f
         return there.stream().anyMatch(wire -> tone(wire) == Role.INK) ? Role.INK : Role.INK3;
     }
 
-    /** True when a contact is drawn closed: current passes it in the case that is drawn; its rest state without one. */
+    /** True when a contact is drawn closed: as it is in the case that is drawn; its rest state without one. */
     boolean closed(Unit unit, Link link) {
-        if (!figures.live()) {
-            return link.closed();
-        }
-        return link.closed() || carries(unit, link.a()) && carries(unit, link.b());
-    }
-
-    private boolean carries(Unit unit, String terminal) {
-        return content.at(LineContent.key(unit, terminal)).stream()
-                .anyMatch(wire -> figures.cableA(wire.cableId()).orElse(0) > OFF_BELOW_A);
+        return figures.live() ? figures.closed(unit.id() + "#" + link.name()) : link.closed();
     }
 
     /** Terminals of a device that the part states or a wire uses, in the order of the part. */

@@ -85,7 +85,7 @@ final class HubDrawing {
         if (!alone) {
             marks.part();
         }
-        boolean badge = drafting.figures().badge(unit.id()) != null;
+        boolean badge = drafting.figures().studied();
         double text = LineText.width(drafting.measure(), title, true);
         List<String> list = lines();
         double wide = StrictMath.max(60, text + (badge ? 40 : 10));
@@ -149,10 +149,11 @@ final class HubDrawing {
     static LineNode earth(Drafting drafting, String id, EarthPoint earth) {
         String body = earth.getBody() == null || earth.getBody().getName() == null ? "" : "  " + earth.getBody().getName();
         String text = "-" + earth.getName() + body;
-        double width = StrictMath.ceil((34 + LineText.width(drafting.measure(), text, false)) / 10) * 10;
+        double width = StrictMath.ceil((38 + LineText.width(drafting.measure(), text, false)) / 10) * 10;
         NodeMarks marks = new NodeMarks(org.loomwright.model.files.Fragments.of(earth), text);
         marks.line(Stroke.dashed(Role.INK, LineWeight.LIGHT.px(), 6.0, 3.0), width, 12, 15, 12).symbol(SymbolKind.FRAME, Role.INK,
-                15, 22).text(LineText.start(30, 32, text, false, Role.INK2));
+                15, 22).text(LineText.start(34, 32, text, false, Role.INK2))
+                .shapes(drafting.colours().body(earth.getBody(), 2, 32));
         return new LineNode(id, org.loomwright.model.files.Fragments.of(earth), width, 40,
                 List.of(new LayoutPort(id + ">", width, 12, LayoutPort.Side.RIGHT)), LayoutNode.Column.ANY, marks.groups());
     }

@@ -3,6 +3,7 @@ package org.loomwright.diagram.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Role;
@@ -18,7 +19,7 @@ final class JointDrawing {
         Role tone = drafting.tone(unit);
         NodeMarks marks = new NodeMarks(unit);
         double text = LineText.width(drafting.measure(), unit.designation(), true);
-        boolean badge = drafting.figures().badge(unit.id()) != null;
+        boolean badge = drafting.figures().studied();
         double width = StrictMath.ceil((text + (badge ? 40 : 10)) / 10) * 10;
         double y = 24;
         List<LayoutPort> ports = new ArrayList<>();
@@ -36,8 +37,12 @@ final class JointDrawing {
         }
         marks.symbol(SymbolKind.JUNCTION, tone, width / 2, y).text(LineText.start(4, 14, unit.designation(), true, tone))
                 .badge(drafting.figures(), text + 18, 8, 16);
+        drafting.terminals(unit).stream().map(name -> drafting.figures().terminalV(LineContent.key(unit, name)))
+                .filter(OptionalDouble::isPresent).findFirst().ifPresent(volts -> marks.text(LineText.start(4, y + 18,
+                        LineText.volts(volts.getAsDouble()), false, tone)));
         boolean fed = !drafting.inlets(unit).isEmpty();
-        return new LineNode(unit.id(), unit.id(), width, 34, ports, fed ? LayoutNode.Column.ANY : LayoutNode.Column.FIRST,
+        return new LineNode(unit.id(), unit.id(), width, drafting.figures().live() ? 46 : 34, ports,
+                fed ? LayoutNode.Column.ANY : LayoutNode.Column.FIRST,
                 marks.groups());
     }
 }

@@ -25,6 +25,41 @@ interface LineFigures {
         return OptionalDouble.empty();
     }
 
+    /** True when findings are known: then room is kept for their marks, so that nothing moves when one comes or goes. */
+    default boolean studied() {
+        return false;
+    }
+
+    /** Temperature of a cable's warmest core, degrees Celsius. */
+    default OptionalDouble cableC(String cableId) {
+        return OptionalDouble.empty();
+    }
+
+    /** Current of a wire from its end a to its end b, A. */
+    default OptionalDouble wireA(Wire wire) {
+        return OptionalDouble.empty();
+    }
+
+    /** Current that a source gives, A; negative while it takes. */
+    default OptionalDouble sourceA(String deviceId) {
+        return OptionalDouble.empty();
+    }
+
+    /** True when a load is on in the case; one that waits is not. */
+    default boolean loadOn(String loadId) {
+        return false;
+    }
+
+    /** Standby current of what is not on in a device, A. */
+    default double waitingA(String deviceId) {
+        return 0;
+    }
+
+    /** True when a contact is closed. */
+    default boolean closed(String contactId) {
+        return false;
+    }
+
     /** Length of a cable, mm. */
     default OptionalDouble lengthMm(String cableId) {
         return OptionalDouble.empty();

@@ -2,6 +2,8 @@
 package org.loomwright.diagram.line;
 
 import java.util.List;
+import org.loomwright.diagram.overlay.OverlayKind;
+import org.loomwright.diagram.overlay.OverlayLegend;
 import org.loomwright.diagram.scene.Fill;
 import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Mark;
@@ -16,6 +18,8 @@ import org.loomwright.model.vehicle.Case;
 final class LineFrame {
     private static final double MARGIN = 20;
     private static final double BLOCK_H = 42;
+    /** Room of an overlay's legend, px. */
+    static final double OVERLAY_PX = OverlayLegend.HEIGHT_PX + 6;
     private final DrawingRequest request;
     private final Drafting drafting;
     private final SceneBuilder scene;
@@ -33,6 +37,10 @@ final class LineFrame {
                 size.widthPx() - 2 * MARGIN, size.heightPx() - 2 * MARGIN);
         scene.text(left, 54, title, 20, true, Mark.Anchor.START, Role.INK);
         scene.text(left, 76, subtitle(), LineText.PX, false, Mark.Anchor.START, Role.INK2);
+        if (drafting.colours().scale() != null) {
+            OverlayLegend.paint(scene, drafting.measure(), drafting.colours().scale(), left,
+                    size.heightPx() - MARGIN - BLOCK_H - OVERLAY_PX);
+        }
         legend(left, size.heightPx() - MARGIN - BLOCK_H / 2);
         block();
     }
@@ -41,6 +49,9 @@ final class LineFrame {
         String arrangement = request.arrangement() == null ? "What all arrangements share."
                 : "Arrangement " + request.arrangement().getName() + (request.arrangement().getLabel() == null ? ""
                         : ": " + request.arrangement().getLabel()) + ".";
+        if (request.overlay() == OverlayKind.FILL) {
+            arrangement += " The fill of ducts is shown in the plan.";
+        }
         if (request.caseName() == null) {
             return arrangement;
         }

@@ -4,6 +4,7 @@ package org.loomwright.diagram.line;
 import org.loomwright.diagram.scene.Scene;
 import org.loomwright.diagram.scene.TextMeasure;
 import org.loomwright.diagram.services.DrawingRequest;
+import org.loomwright.diagram.services.Measures;
 
 /**
  * The line diagram: one line for each circuit, from sources at the left over protective devices and distribution points to loads
@@ -20,10 +21,9 @@ public final class LineScene {
      */
     public static Scene of(DrawingRequest request, TextMeasure measure) {
         LineContent content = LineContent.read(request.vehicle(), request.arrangement());
-        Polarity polarity = Polarity.of(content);
         LineFigures figures = request.study() == null ? LineFigures.NONE
                 : new StudiedFigures(request.study(), request.figures());
-        Drafting drafting = new Drafting(content, polarity, Flow.of(content, polarity), figures, measure);
+        Drafting drafting = Drafting.of(content, figures, new Measures(request.preferences()), measure, LineColours.of(request));
         return new LineSheet(request, drafting).scene();
     }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.loomwright.diagram.services.DiagramServices;
+import org.loomwright.diagram.services.Measures;
 import org.loomwright.diagram.symbol.DeviceSymbols;
 import org.loomwright.model.edits.CoreEnd;
 import org.loomwright.model.edits.NewNames;
@@ -67,7 +68,7 @@ public final class LineServices implements DiagramServices {
         if (element instanceof Device device && device.getPart() != null && device.getPart().getLabel() != null) {
             words.add(device.getPart().getLabel());
         } else if (element instanceof Cable cable && cable.getSectionMm2() != null) {
-            words.add(LineText.plain(cable.getSectionMm2()) + " mm\u00b2");
+            words.add(Measures.number(cable.getSectionMm2()) + " mm\u00b2");
         } else if (element instanceof Way way && way.getProtector() != null) {
             words.add(Unit.rating(way.getProtector()));
         } else if (element instanceof EarthPoint earth && earth.getBody() != null && earth.getBody().getName() != null) {

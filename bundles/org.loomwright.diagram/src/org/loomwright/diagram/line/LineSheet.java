@@ -56,7 +56,7 @@ final class LineSheet {
             drawings.add(drawing);
         }
         IdleRow idle = new IdleRow(drafting, supply.idle(), content.right() - LEFT);
-        double height = content.bottom() + (idle.height() > 0 ? 30 + idle.height() : 0) + FOOT;
+        double height = content.bottom() + (idle.height() > 0 ? 30 + idle.height() : 0) + foot();
         SheetSize size = SheetSize.around(StrictMath.max(content.right() + 40, LEAST_WIDTH), height);
         String title = (request.vehicle().getLabel() == null ? request.vehicle().getName() : request.vehicle().getLabel())
                 + " \u2014 line diagram";
@@ -70,6 +70,10 @@ final class LineSheet {
                 .filter(Objects::nonNull).map(grid::field).findFirst().orElse("")));
         idle.paint(scene, LEFT, content.bottom() + 40);
         return scene.build();
+    }
+
+    private double foot() {
+        return FOOT + (drafting.colours().scale() == null ? 0 : LineFrame.OVERLAY_PX);
     }
 
     /** The partition that needs the smallest sheet, ends of cut lines counted against it. */
@@ -88,9 +92,9 @@ final class LineSheet {
                 continue;
             }
             List<SectionLayout> layouts = sections.stream().map(section -> new SectionLayout(section, column, memory)).toList();
-            Packing packing = Packing.of(layouts, LEFT + 40, TOP + FOOT);
+            Packing packing = Packing.of(layouts, LEFT + 40, TOP + foot());
             double side = SheetSize.around(StrictMath.max(packing.width() + LEFT + 40, LEAST_WIDTH),
-                    packing.height() + TOP + FOOT).heightPx();
+                    packing.height() + TOP + foot()).heightPx();
             double cost = side * (1 + COST_OF_STUB * sections.stream().mapToInt(Section::stubs).sum());
             if (best == null || cost < best.cost()) {
                 best = new Choice(layouts, packing, cost);

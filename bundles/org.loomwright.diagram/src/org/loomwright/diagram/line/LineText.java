@@ -45,6 +45,12 @@ final class LineText {
         return cut + "\u2026";
     }
 
+    /** A potential, V, or whole mV below 0.1 V. */
+    static String volts(double volts) {
+        return StrictMath.abs(volts) < 0.1 ? figure(StrictMath.rint(volts * 1000)).replaceFirst("\\.0+$", "") + " mV"
+                : figure(volts) + " V";
+    }
+
     /** A figure with three significant digits, plain, with U+2212 for minus. */
     static String figure(double value) {
         if (value == 0 || StrictMath.abs(value) < 1e-9) {
@@ -63,10 +69,5 @@ final class LineText {
         }
         String text = rounded.toPlainString();
         return text.startsWith("-") ? "\u2212" + text.substring(1) : text;
-    }
-
-    static String plain(BigDecimal value) {
-        BigDecimal stripped = value.stripTrailingZeros();
-        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
     }
 }

@@ -55,26 +55,25 @@ final class LoadColumn {
     void row(SceneBuilder scene, Unit unit, double x, double y) {
         boolean live = drafting.figures().live();
         OptionalDouble amps = drafting.figures().loadA(unit.id());
-        boolean off = live && (amps.isEmpty() || StrictMath.abs(amps.getAsDouble()) <= Drafting.NOTHING_A);
-        Role tone = off ? Role.INK3 : Role.INK;
+        boolean flows = amps.isPresent() && StrictMath.abs(amps.getAsDouble()) > Drafting.NOTHING_A;
+        boolean on = drafting.figures().loadOn(unit.id());
+        Role tone = live && !on ? Role.INK3 : Role.INK;
         double name = live ? y - 4 : y + 4;
         scene.group(Group.Kind.LABEL, unit.id(), null);
         scene.mark(LineText.start(x, name, unit.designation(), true, tone));
         if (!unit.label().isEmpty()) {
             scene.mark(LineText.start(x + LineText.width(drafting.measure(), unit.designation(), true) + 8,
-                    name, label(unit), false,
-                    off ? Role.INK3 : Role.INK2));
+                    name, label(unit), false, tone == Role.INK ? Role.INK2 : tone));
         }
-        if (!live) {
-            return;
+        if (live && on && flows) {
+            figure(scene, drafting.figures().loadV(unit.id()), x + VOLTS_X, y + 12);
+            figure(scene, amps, x + AMPS_X, y + 12);
+            figure(scene, drafting.figures().loadDropPercent(unit.id()), x + DROP_X, y + 12);
+        } else if (live) {
+            double waiting = drafting.figures().waitingA(unit.id());
+            scene.mark(LineText.start(x, y + 12, on ? "on, but gets nothing"
+                    : waiting > Drafting.NOTHING_A ? "on standby, " + LineText.figure(waiting) + " A" : "off", false, tone));
         }
-        if (off) {
-            scene.mark(LineText.start(x, y + 12, "off in this case", false, Role.INK3));
-            return;
-        }
-        figure(scene, drafting.figures().loadV(unit.id()), x + VOLTS_X, y + 12);
-        figure(scene, amps, x + AMPS_X, y + 12);
-        figure(scene, drafting.figures().loadDropPercent(unit.id()), x + DROP_X, y + 12);
     }
 
     private static void figure(SceneBuilder scene, OptionalDouble value, double x, double y) {

@@ -8,6 +8,7 @@ import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Stroke;
+import org.loomwright.diagram.services.Measures;
 import org.loomwright.diagram.symbol.Badge;
 import org.loomwright.diagram.symbol.DeviceSymbols;
 import org.loomwright.diagram.symbol.LineWeight;
@@ -67,14 +68,14 @@ final class LoadDrawing {
                     .anyMatch(supply -> supply.cableId().equals(wire.cableId()));
             if (!shared) {
                 return wire.designation()
-                        + (wire.sectionMm2() == null ? "" : "  " + LineText.plain(wire.sectionMm2()) + " mm\u00b2");
+                        + (wire.sectionMm2() == null ? "" : "  " + drafting.measures().section(wire.sectionMm2()));
             }
         }
         return "";
     }
 
     private double textX() {
-        return STUB_X + (drafting.figures().badge(unit.id()) == null ? 0 : drafting.figures().count(unit.id()) > 1 ? 22 : 12);
+        return STUB_X + (drafting.figures().studied() ? 20 : 0);
     }
 
     /** End of the line drawn for the return within the node. */
@@ -143,7 +144,8 @@ final class LoadDrawing {
             marks.text(LineText.start(textX(), ROW_Y - 7, text, false, tone == Role.INK ? Role.INK2 : tone));
         }
         if (structure) {
-            marks.frame(end, ROW_Y, bodyName(), tone);
+            marks.frame(end, ROW_Y, bodyName(), tone).shapes(drafting.colours().body(byCase() ? unit.device().getBody()
+                    : returns.earth().getBody(), end + FrameStub.SIGN_PX, ROW_Y + 9));
         }
     }
 

@@ -63,7 +63,8 @@ record Packing(List<Point> corners, double width, double height) {
         if (sections.size() > 2) {
             for (ToDoubleFunction<SectionLayout> size : List.<ToDoubleFunction<SectionLayout>>of(SectionLayout::width,
                     SectionLayout::height)) {
-                orders.add(rest(natural, list -> list.sort(Comparator.comparingDouble(i -> -size.applyAsDouble(sections.get(i))))));
+                Comparator<Integer> largest = Comparator.comparingDouble(i -> -size.applyAsDouble(sections.get(i)));
+                orders.add(rest(natural, list -> list.sort(largest)));
             }
             Random chance = new Random(1);
             for (int i = 0; i < SHUFFLES; i++) {

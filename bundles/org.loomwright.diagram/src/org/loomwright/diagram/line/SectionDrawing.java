@@ -130,20 +130,21 @@ final class SectionDrawing {
         }
     }
 
-    private static void edge(SceneBuilder scene, Trace trace, List<Point> points, Role tone) {
+    private void edge(SceneBuilder scene, Trace trace, List<Point> points, Role tone) {
         if (trace.tone() == tone) {
-            scene.group(Group.Kind.EDGE, trace.element(), trace.name()).line(trace.stroke(tone), points);
+            scene.group(Group.Kind.EDGE, trace.element(), trace.name()).line(drafting.colours().line(trace, tone), points);
         }
     }
 
-    private static void dots(SceneBuilder scene, Routes routes, LineGraph graph) {
+    private void dots(SceneBuilder scene, Routes routes, LineGraph graph) {
         Map<String, Trace> traces = graph.traces();
         for (Role tone : List.of(Role.INK3, Role.INK)) {
             for (Placed.Dot dot : routes.dots()) {
                 Trace trace = traces.get(dot.edge());
                 if (trace.tone() == tone) {
-                    scene.group(Group.Kind.EDGE, trace.element(), null).disc(Fill.solid(tone), null, dot.at().x(), dot.at().y(),
-                            trace.weight().px() > 3 ? 4.25 : 3);
+                    scene.group(Group.Kind.EDGE, trace.element(), null)
+                            .disc(Fill.solid(drafting.colours().tone(trace.element(), tone)), null,
+                            dot.at().x(), dot.at().y(), trace.weight().px() > 3 ? 4.25 : 3);
                 }
             }
         }
@@ -163,7 +164,7 @@ final class SectionDrawing {
                 ends.add(end);
                 Trace trace = Trace.of(drafting, wire, true, wire.a(), wire.b());
                 scene.group(Group.Kind.EDGE, wire.cableId(), null)
-                        .line(trace.stroke(drafting.tone(drafting.content().units().get(load))), start, end);
+                        .line(drafting.colours().line(trace, drafting.tone(drafting.content().units().get(load))), start, end);
             }
             ends.sort((a, b) -> Double.compare(a.y(), b.y()));
             List<Point> route = below.lines().get(id);

@@ -47,7 +47,7 @@ final class SeriesDrawing {
         inlets = new LinkedHashSet<>(drafting.inlets(unit));
         outlets = new LinkedHashSet<>(drafting.outlets(unit));
         double text = LineText.width(drafting.measure(), unit.designation(), true)
-                + (drafting.figures().badge(unit.id()) == null ? 0 : 40);
+                + (drafting.figures().studied() ? 40 : 0);
         boolean named = unit.links().stream().anyMatch(this::named);
         width = StrictMath.ceil(StrictMath.max(minusRoom(), StrictMath.max(named ? 90 : 60, text + 12)) / 10) * 10;
     }
@@ -98,6 +98,10 @@ final class SeriesDrawing {
         double centre = width / 2;
         lead(left, true, row, centre - 15, named(link));
         marks.symbol(symbol(link), tone, centre, row);
+        if (link.kind() == Link.Kind.WAY || link.kind() == Link.Kind.PROTECTOR) {
+            String id = link.kind() == Link.Kind.WAY ? unit.id() + "/" + link.name() : unit.id();
+            marks.shapes(drafting.colours().fuse(id, centre, row));
+        }
         if (!link.rating().isEmpty()) {
             marks.text(LineText.middle(centre, row - 10, link.rating(), false, tone == Role.INK ? Role.INK2 : tone));
         }
@@ -247,13 +251,14 @@ final class SeriesDrawing {
         for (String terminal : minusTerminals()) {
             Returns returns = Returns.of(drafting, LineContent.key(unit, terminal));
             double row = y;
-            y += ROW_PX - 8;
+            y += ROW_PX;
             double from = 18 + LineText.width(drafting.measure(), terminal, false);
             Role soft = tone == Role.INK ? Role.INK2 : tone;
             marks.text(LineText.start(12, row + 4, terminal, false, soft));
             marks.line(Stroke.dashed(tone, LineWeight.FINE.px(), 6.0, 3.0), from, row, from + 16, row);
             if (returns.structure()) {
-                marks.frame(from + 16, row, end(returns), tone);
+                marks.frame(from + 16, row, end(returns), tone)
+                        .shapes(drafting.colours().body(returns.earth().getBody(), from + 16 + FrameStub.SIGN_PX, row + 9));
             } else {
                 marks.symbol(SymbolKind.TERMINAL, tone, from + 18.75, row)
                         .text(LineText.start(from + 27, row + 4, end(returns), false, soft));

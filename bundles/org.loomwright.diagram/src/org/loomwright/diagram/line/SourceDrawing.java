@@ -3,10 +3,12 @@ package org.loomwright.diagram.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.loomwright.diagram.layout.LayoutNode;
 import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Role;
 import org.loomwright.diagram.scene.Stroke;
+import org.loomwright.diagram.services.Measures;
 import org.loomwright.diagram.symbol.DeviceSymbols;
 import org.loomwright.diagram.symbol.LineWeight;
 import org.loomwright.diagram.symbol.SymbolKind;
@@ -17,6 +19,8 @@ final class SourceDrawing {
     private static final double CENTRE_X = 24;
     private static final double TEXT_X = 48;
     private static final double ROW_PX = 26;
+    /** Room is kept for such figures, so that nothing moves from case to case. */
+    private static final String WIDE_FIGURE = "888 Ah  88.8 V  \u221288.8 A";
 
     private SourceDrawing() {
     }
@@ -28,11 +32,11 @@ final class SourceDrawing {
         used.addAll(drafting.outlets(unit));
         List<String> taps = used.stream().filter(name -> drafting.polarity().minus(LineContent.key(unit, name))).toList();
         used.removeAll(taps);
-        String figure = figure(unit);
+        String figure = figure(drafting, unit);
         double width = 20 + TEXT_X + StrictMath.max(60,
                 StrictMath.max(LineText.width(drafting.measure(), unit.designation(), true)
                 + 26, StrictMath.max(LineText.width(drafting.measure(), label(drafting, unit), false),
-                LineText.width(drafting.measure(), figure, false))));
+                LineText.width(drafting.measure(), drafting.figures().live() ? WIDE_FIGURE : figure, false))));
         width = StrictMath.ceil(width / 10) * 10;
         List<LayoutPort> ports = new ArrayList<>();
         boolean battery = DeviceSymbols.of(unit.part()) == SymbolKind.BATTERY;
@@ -111,8 +115,10 @@ final class SourceDrawing {
         double px = returns.wires().isEmpty() ? LineWeight.LIGHT.px() : LineWeight.of(returns.wires().get(0).sectionMm2()).px();
         if (!body.isEmpty()) {
             marks.line(Stroke.dashed(tone, px, 6.0, 3.0), CENTRE_X, from, CENTRE_X, y).symbol(SymbolKind.FRAME, tone, CENTRE_X, y)
-                    .text(LineText.start(TEXT_X, y + 7, cable(returns) + body, false, tone == Role.INK ? Role.INK2 : tone));
-            return y + 12;
+                    .text(LineText.start(TEXT_X, y + 7, cable(returns) + body, false, tone == Role.INK ? Role.INK2 : tone))
+                    .shapes(drafting.colours().body(returns.structure() ? returns.earth().getBody() : unit.device().getBody(),
+                            CENTRE_X - 13, y + 10));
+            return y + 16;
         }
         if (returns.target() != null) {
             marks.line(Stroke.dashed(tone, px, 6.0, 3.0), CENTRE_X, from, CENTRE_X, y)
@@ -132,12 +138,21 @@ final class SourceDrawing {
         return LineText.fitted(drafting.measure(), unit.label(), false, 120);
     }
 
-    private static String figure(Unit unit) {
+    /** Capacity, and in a case the voltage and the current given; a negative current is taken. */
+    private static String figure(Drafting drafting, Unit unit) {
+        List<String> words = new ArrayList<>();
         for (Cell cell : unit.part().getCells()) {
-            if (cell.getCapacityAh() != null) {
-                return LineText.plain(cell.getCapacityAh()) + " Ah";
+            if (cell.getCapacityAh() != null && words.isEmpty()) {
+                words.add(Measures.number(cell.getCapacityAh()) + " Ah");
             }
         }
-        return "";
+        drafting.outlets(unit).stream().filter(name -> !drafting.polarity().minus(LineContent.key(unit, name)))
+                .map(name -> drafting.figures().terminalV(LineContent.key(unit, name))).filter(OptionalDouble::isPresent)
+                .findFirst().ifPresent(volts -> words.add(LineText.volts(volts.getAsDouble())));
+        OptionalDouble amps = drafting.figures().sourceA(unit.id());
+        if (amps.isPresent() && StrictMath.abs(amps.getAsDouble()) > Drafting.NOTHING_A) {
+            words.add(LineText.figure(amps.getAsDouble()) + " A");
+        }
+        return String.join("  ", words);
     }
 }

@@ -12,7 +12,6 @@ import org.loomwright.diagram.layout.LayoutPort;
 import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Mark;
 import org.loomwright.diagram.scene.Point;
-import org.loomwright.diagram.symbol.LineWeight;
 import org.loomwright.model.parts.DeviceKind;
 
 /** Nodes and edges of the supply side, ready to be placed. */
@@ -133,7 +132,7 @@ final class SupplyGraph {
         Wire wire = drafting.flow().into(key).get(0);
         Group line = new Group(wire.cableId(), null, Group.Kind.EDGE,
                 List.of(new Mark.Line(List.of(new Point(0, TAP_PX / 2), new Point(TAP_PX, TAP_PX / 2)),
-                        LineWeight.of(wire.sectionMm2()).supply(drafting.tone(wire)))));
+                        drafting.colours().line(Trace.of(drafting, wire, false, key, key), drafting.tone(wire)))));
         return new LineNode("tap:" + key, null, TAP_PX, TAP_PX,
                 List.of(new LayoutPort(Drafting.left(key), 0, TAP_PX / 2, LayoutPort.Side.LEFT),
                         new LayoutPort(Drafting.right(key), TAP_PX, TAP_PX / 2, LayoutPort.Side.RIGHT)),

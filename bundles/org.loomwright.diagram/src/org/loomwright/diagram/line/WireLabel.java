@@ -12,10 +12,14 @@ import org.loomwright.diagram.symbol.Badge;
 import org.loomwright.diagram.symbol.Swatch;
 import org.loomwright.model.vehicle.Cable;
 
-/** What stands at a cable: above its line designation, swatch, section and length, below it current and drop. */
+/** What stands at a cable: above its line designation, swatch, section and length, below it current, drop and temperature. */
 final class WireLabel {
     private static final double PAD_PX = 8;
     private static final double LINE_PX = 15;
+    private static final double BADGE_PX = 22;
+    /** Room is kept for such figures, so that nothing moves from case to case. */
+    private static final String NARROW_FIGURES = "88.8 A  888 mV";
+    private static final String WIDE_FIGURES = NARROW_FIGURES + "  88 \u00b0C";
     private final Drafting drafting;
     private final Wire wire;
     private final boolean wide;
@@ -43,10 +47,17 @@ final class WireLabel {
     double width() {
         double head = LineText.width(drafting.measure(), wire.designation(), true)
                 + (colours.isEmpty() ? 0 : 6 + Swatch.WIDTH_PX + 5 + LineText.width(drafting.measure(), letters(), false))
-                + (badge() == null ? 0 : 24);
+                + (drafting.figures().studied() && !brief ? BADGE_PX : 0);
         double more = LineText.width(drafting.measure(), size(), false);
         double top = wide && more > 0 ? head + 8 + more : StrictMath.max(head, more);
-        return StrictMath.ceil(StrictMath.max(top, LineText.width(drafting.measure(), figures(), false)) + 2 * PAD_PX);
+        double below = 0;
+        for (String line : figures()) {
+            below = StrictMath.max(below, LineText.width(drafting.measure(), line, false));
+        }
+        if (drafting.figures().live() && !brief) {
+            below = StrictMath.max(below, LineText.width(drafting.measure(), wide ? WIDE_FIGURES : NARROW_FIGURES, false));
+        }
+        return StrictMath.ceil(StrictMath.max(top, below) + 2 * PAD_PX);
     }
 
     /** Room above and below the line, px. */
@@ -73,14 +84,16 @@ final class WireLabel {
         List<Group> groups = new ArrayList<>();
         if (badge() != null) {
             groups.add(new Group(wire.cableId(), null, Group.Kind.BADGE, badge().marks(at + 13, base - 4, 14)));
-            at += 24;
+            at += BADGE_PX;
         }
         if (!size().isEmpty()) {
             marks.add(wide ? LineText.start(at + 8, base, size(), false, soft)
                     : LineText.start(left, y - 7, size(), false, soft));
         }
-        if (!figures().isEmpty()) {
-            marks.add(LineText.start(left, y + 17, figures(), false, tone));
+        double under = y + 17;
+        for (String line : figures()) {
+            marks.add(LineText.start(left, under, line, false, tone));
+            under += LINE_PX;
         }
         groups.add(0, new Group(wire.cableId(), null, Group.Kind.LABEL, marks));
         return groups;
@@ -98,26 +111,31 @@ final class WireLabel {
         if (brief) {
             return "";
         }
-        String section = wire.sectionMm2() == null ? "" : LineText.plain(wire.sectionMm2()) + " mm\u00b2";
+        String section = drafting.measures().section(wire.sectionMm2());
         OptionalDouble length = drafting.figures().lengthMm(wire.cableId());
         if (length.isEmpty() && wire.cable().getLengthMm() != null) {
             length = OptionalDouble.of(wire.cable().getLengthMm().doubleValue());
         }
-        String metres = length.isEmpty() ? "" : LineText.figure(length.getAsDouble() / 1000) + " m";
-        return section + (section.isEmpty() || metres.isEmpty() ? "" : " \u00b7 ") + metres;
+        String far = length.isEmpty() || Double.isNaN(length.getAsDouble()) ? ""
+                : drafting.measures().length(length.getAsDouble());
+        return section + (section.isEmpty() || far.isEmpty() ? "" : " \u00b7 ") + far;
     }
 
-    private String figures() {
-        if (brief) {
-            return "";
-        }
+    /** Figures below the line: in one line, or the temperature below the others. */
+    private List<String> figures() {
         OptionalDouble amps = drafting.figures().cableA(wire.cableId());
-        OptionalDouble drop = drafting.figures().cableMillivolts(wire.cableId());
-        if (amps.isEmpty() || amps.getAsDouble() <= Drafting.NOTHING_A) {
-            return "";
+        if (brief || amps.isEmpty() || amps.getAsDouble() <= Drafting.NOTHING_A) {
+            return List.of();
         }
-        return LineText.figure(amps.getAsDouble()) + " A"
+        OptionalDouble drop = drafting.figures().cableMillivolts(wire.cableId());
+        OptionalDouble hot = drafting.figures().cableC(wire.cableId());
+        String flow = LineText.figure(amps.getAsDouble()) + " A"
                 + (drop.isEmpty() ? "" : "  " + LineText.figure(drop.getAsDouble()) + " mV");
+        if (hot.isEmpty()) {
+            return List.of(flow);
+        }
+        String warm = drafting.measures().temperature(hot.getAsDouble());
+        return wide ? List.of(flow + "  " + warm) : List.of(flow, warm);
     }
 
     /** Colour letters of the cores, the first two that differ; a colour with a stripe as its two colours. */

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.diagram.services;
 
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 import org.loomwright.engine.assembly.Plan;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.check.CaseFigures;
@@ -54,7 +56,7 @@ final class CaseReader {
             }
         }
         return new CaseView(solved.state().name(), running.point().status(), terminals(earth), conductors(), loads, protectors,
-                sources, bonds, seams, contacts, bodies);
+                sources, bonds, seams, contacts, bodies, waiting(loads), closed());
     }
 
     private static CaseView.Strap strap(double amps, double ohm) {
@@ -74,6 +76,29 @@ final class CaseReader {
         } else if (element instanceof Plan.Cell || element instanceof Plan.Regulated) {
             sources.merge(plan.devices().get(element.device()).id(), -running.elementA(e), Double::sum);
         }
+    }
+
+    private Map<String, Double> waiting(Map<String, CaseView.Load> on) {
+        Map<String, Double> waiting = CaseView.filling();
+        for (int e = 0; e < plan.elements().size(); e++) {
+            String id = context.names().element(e);
+            int item = running.at().standbyItem()[e];
+            if (item >= 0 && !on.containsKey(id)) {
+                waiting.put(id, running.itemA(item));
+            }
+        }
+        return waiting;
+    }
+
+    private Set<String> closed() {
+        Set<String> closed = new LinkedHashSet<>();
+        for (int e = 0; e < plan.elements().size(); e++) {
+            int item = running.at().elementItem()[e];
+            if (plan.elements().get(e) instanceof Plan.Contact contact && item >= 0 && running.point().on()[item]) {
+                closed.add(contact.id());
+            }
+        }
+        return closed;
     }
 
     private Map<String, Double> terminals(CaseEarth earth) {

@@ -3,6 +3,7 @@ package org.loomwright.diagram.services;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.loomwright.engine.cases.SolvedCase;
 import org.loomwright.engine.check.CheckContext;
 import org.loomwright.engine.flow.OperatingPoint;
@@ -21,11 +22,13 @@ import org.loomwright.engine.flow.OperatingPoint;
  * @param seams      body links, by id
  * @param contacts   earth points and cases (id of the terminal): current into the body, A
  * @param bodies     potential of bodies against the battery's minus, V
+ * @param waiting    standby current of loads that are not on, by the same ids, A
+ * @param closed     ids of the contacts that are closed, device and name with a # between
  */
 public record CaseView(String name, OperatingPoint.Status status, Map<String, Double> terminals,
         Map<String, Conductor> conductors, Map<String, Load> loads, Map<String, Protector> protectors,
         Map<String, Double> sources, Map<String, Strap> bonds, Map<String, Strap> seams, Map<String, Double> contacts,
-        Map<String, Double> bodies) {
+        Map<String, Double> bodies, Map<String, Double> waiting, Set<String> closed) {
     public CaseView {
         terminals = Map.copyOf(terminals);
         conductors = Map.copyOf(conductors);
@@ -36,6 +39,8 @@ public record CaseView(String name, OperatingPoint.Status status, Map<String, Do
         seams = Map.copyOf(seams);
         contacts = Map.copyOf(contacts);
         bodies = Map.copyOf(bodies);
+        waiting = Map.copyOf(waiting);
+        closed = Set.copyOf(closed);
     }
 
     /**

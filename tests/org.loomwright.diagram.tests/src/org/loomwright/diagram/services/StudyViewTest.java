@@ -82,4 +82,29 @@ class StudyViewTest {
         assertSame(figures, view.caseView("road"));
         assertNull(view.caseView("no such case"));
     }
+
+    @Test
+    void loadsThatAreNotOnWaitWithTheirStandbyCurrent() {
+        CaseView survey = Studied.fleet("heron").get(0).study().caseView("survey");
+        int waiting = 0;
+        for (Plan.Element element : HERON.elements()) {
+            if (element instanceof Plan.Demand demand && demand.standbyA() > 0) {
+                String device = HERON.devices().get(demand.device()).id();
+                Double amps = survey.waiting().get(device);
+                assertEquals(amps == null, survey.loads().containsKey(device), device);
+                if (amps != null && amps > 1e-9) {
+                    assertEquals(demand.standbyA(), amps, 1e-9, device);
+                    waiting++;
+                }
+            }
+        }
+        assertTrue(waiting > 0);
+    }
+
+    @Test
+    void theStarterRelayIsClosedWhileCranking() {
+        StudyView view = Studied.fleet("heron").get(0).study();
+        assertTrue(view.caseView("start").closed().stream().anyMatch(id -> id.startsWith("M1#")));
+        assertTrue(view.caseView("night").closed().stream().noneMatch(id -> id.startsWith("M1#")));
+    }
 }
