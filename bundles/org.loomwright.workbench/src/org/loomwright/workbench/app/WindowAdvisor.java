@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.loomwright.workbench.app;
 
+import java.util.List;
+
 import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.graphics.Image;
@@ -14,6 +17,7 @@ import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.loomwright.workbench.measure.WorkbenchMeasure;
 import org.loomwright.workbench.recovery.KeptWork;
 import org.loomwright.workbench.welcome.FirstScreen;
 import org.loomwright.workbench.wizard.DemoFleet;
@@ -66,6 +70,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
             if (!options.time()) {
                 KeptWork.offer(page);
             }
+            WorkbenchMeasure.ifAsked(page, List.of(Platform.getApplicationArgs()));
         }));
     }
 }
