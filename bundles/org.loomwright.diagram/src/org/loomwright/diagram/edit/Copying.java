@@ -24,7 +24,8 @@ final class Copying {
     /** A copy of what is selected; a way stands for its box. */
     WiringFragment clip(Collection<String> ids) {
         Set<EObject> elements = new LinkedHashSet<>();
-        drawn.elements(ids, EObject.class).forEach(element -> elements.add(element instanceof Way ? element.eContainer() : element));
+        drawn.elements(ids, EObject.class).forEach(element ->
+                elements.add(element instanceof Way ? element.eContainer() : element));
         return WiringFragment.of(drawn.vehicle(), drawn.arrangement(), elements);
     }
 
@@ -32,7 +33,8 @@ final class Copying {
     Outcome paste(WiringFragment fragment, String target) {
         EObject selected = drawn.element(target);
         Place place = selected instanceof Place own ? own
-                : selected instanceof Device device && drawn.view().toScale() ? Spot.of(device, drawn.arrangement()).place() : null;
+                : selected instanceof Device device && drawn.view().toScale()
+                        ? Spot.of(device, drawn.arrangement()).place() : null;
         Pasting pasting = Pasting.of(fragment, drawn.vehicle(), drawn.arrangement(), place);
         Set<String> ids = new LinkedHashSet<>();
         pasting.added().forEach(element -> ids.add(Fragments.of(element)));

@@ -23,7 +23,8 @@ import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.vehicle.Way;
 
 /**
- * A vehicle on one of its drawings: what gestures may do to it there, and the steps that do it. To be made anew when the model or the
+ * A vehicle on one of its drawings: what gestures may do to it there, and the steps that do it. To be made anew when the model
+ * or the
  * drawing has changed; belongs to the thread that owns the model.
  */
 public final class DrawnVehicle implements Advice {
@@ -70,7 +71,8 @@ public final class DrawnVehicle implements Advice {
     /**
      * The step that does what a tool asked for.
      *
-     * @throws IllegalArgumentException for a request that changes no model, {@link EditRequest.Copy} and {@link EditRequest.Rename},
+     * @throws IllegalArgumentException for a request that changes no model, {@link EditRequest.Copy} and {@link
+     *                                  EditRequest.Rename},
      *                                  and for {@link EditRequest.Paste}, which needs a clipboard: see {@link #paste}
      */
     public Step step(EditRequest request) {

@@ -19,7 +19,8 @@ import org.loomwright.model.vehicle.Run;
 import org.loomwright.model.vehicle.Zone;
 
 /**
- * Places made on the plan. The length across the view that a drawing does not show is taken from the nearest place: the height from
+ * Places made on the plan. The length across the view that a drawing does not show is taken from the nearest place: the height
+ * from
  * above, the side from the side.
  */
 final class Ground {

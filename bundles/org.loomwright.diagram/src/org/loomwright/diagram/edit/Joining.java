@@ -24,7 +24,8 @@ import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Run;
 
 /**
- * Edges drawn and fixed elsewhere: cables between terminals and earth points, runs between places on the plan, straps between earth
+ * Edges drawn and fixed elsewhere: cables between terminals and earth points, runs between places on the plan, straps between
+ * earth
  * points or bodies on the earth diagram.
  */
 final class Joining {

@@ -21,7 +21,8 @@ import org.loomwright.model.vehicle.Sheet;
 import org.loomwright.model.vehicle.SheetItem;
 
 /**
- * Moves on drawings. On the plan places move, in mm of the vehicle; the drawn plates of devices are put elsewhere on the sheet. On
+ * Moves on drawings. On the plan places move, in mm of the vehicle; the drawn plates of devices are put elsewhere on the sheet.
+ * On
  * the other drawings everything moves on the sheet.
  */
 final class Shifting {

@@ -94,7 +94,8 @@ public final class HitIndex {
 
     /**
      * What lies at a point: a badge before a terminal, before what is painted last among nodes and labels that hold the point; an
-     * edge within the tolerance, the nearest, before the nodes that were painted earlier than it. Where there is nothing of all that,
+     * edge within the tolerance, the nearest, before the nodes that were painted earlier than it. Where there is nothing of all
+     * that,
      * the smallest node around the point: symbols are made of lines with air between.
      *
      * @param at        point of the sheet

@@ -69,7 +69,10 @@ public interface Advice {
     /** Whether one end of an edge may be fixed to another ending. */
     Verdict reconnect(EdgeEnd end, String to);
 
-    /** The line of an edge with its ends, px of the sheet, for one whose corners can be shifted; null for what cannot be bent here. */
+    /**
+     * The line of an edge with its ends, px of the sheet, for one whose corners can be shifted; null for what cannot be bent
+     * here.
+     */
     List<Point> line(String edge);
 
     /** True for a place, between which runs lead. */

@@ -8,7 +8,8 @@ import org.loomwright.diagram.scene.Point;
 /**
  * Shifts the stretches of an edge aside: that adds bends, moves them, and takes them away where stretches fall into one line.
  *
- * <p>Keys: tab takes the next stretch; arrows shift it by a step of the grid, by ten with shift; delete lets the layout choose again;
+ * <p>Keys: tab takes the next stretch; arrows shift it by a step of the grid, by ten with shift; delete lets the layout choose
+ * again;
  * enter is done, escape gives up.
  *
  * @param edge    the edge
@@ -18,7 +19,8 @@ import org.loomwright.diagram.scene.Point;
  * @param to      where that lies now: y of a level one, x of an upright one; NaN for where it was
  * @param drawn   by the pointer, not by keys
  */
-public record BendTool(String edge, List<Point> line, List<Point> shifted, int stretch, double to, boolean drawn) implements Tool {
+public record BendTool(String edge, List<Point> line, List<Point> shifted, int stretch, double to, boolean drawn)
+        implements Tool {
     public BendTool {
         line = List.copyOf(line);
         shifted = List.copyOf(shifted);

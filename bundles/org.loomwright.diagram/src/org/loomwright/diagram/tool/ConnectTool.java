@@ -4,10 +4,12 @@ package org.loomwright.diagram.tool;
 import org.loomwright.diagram.scene.Point;
 
 /**
- * Draws an edge: from the element pressed to the one where the button is let go, or from the one clicked to the next one clicked. What
+ * Draws an edge: from the element pressed to the one where the button is let go, or from the one clicked to the next one
+ * clicked. What
  * the edge can end at is offered below the element; the likeliest is chosen beforehand.
  *
- * <p>Keys: tab and arrows walk over the elements, space takes the next ending of the element, enter begins and ends the edge, escape
+ * <p>Keys: tab and arrows walk over the elements, space takes the next ending of the element, enter begins and ends the edge,
+ * escape
  * gives up.
  *
  * @param start   where the edge begins; its ending is null before it has begun

@@ -10,7 +10,8 @@ import java.util.Set;
 import org.loomwright.diagram.scene.Point;
 
 /**
- * What a tool asks for when a gesture is done: mostly a change of the model; whoever owns the model makes it, as one step that can
+ * What a tool asks for when a gesture is done: mostly a change of the model; whoever owns the model makes it, as one step that
+ * can
  * be undone. Elements are named by their ids; points and lengths are px of the sheet.
  */
 public sealed interface EditRequest {

@@ -7,7 +7,8 @@ import java.util.Set;
 import org.loomwright.diagram.scene.Point;
 
 /**
- * Puts what is selected on another element by keys: tab and arrows walk over the elements that take it, enter drops it there, escape
+ * Puts what is selected on another element by keys: tab and arrows walk over the elements that take it, enter drops it there,
+ * escape
  * gives up.
  *
  * @param elements what is put elsewhere

@@ -10,8 +10,10 @@ import org.loomwright.diagram.scene.Group;
 import org.loomwright.diagram.scene.Point;
 
 /**
- * Moves what is selected, in steps of the grid; freely while ctrl is held, along one direction while shift is. Over an element that takes
- * what is moved it is dropped there instead. A step of the drag only sets an offset: the groups to be painted are gathered once, when it
+ * Moves what is selected, in steps of the grid; freely while ctrl is held, along one direction while shift is. Over an element
+ * that takes
+ * what is moved it is dropped there instead. A step of the drag only sets an offset: the groups to be painted are gathered
+ * once, when it
  * begins.
  *
  * @param from     where it began, screen px

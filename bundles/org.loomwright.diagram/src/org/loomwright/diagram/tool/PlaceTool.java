@@ -6,7 +6,8 @@ import org.loomwright.diagram.scene.Point;
 /**
  * Places a part of the library where it is clicked: on an element or on free ground.
  *
- * <p>Keys: tab and arrows walk over the elements that take it; space puts a cross on free ground, which arrows then move on the grid, by
+ * <p>Keys: tab and arrows walk over the elements that take it; space puts a cross on free ground, which arrows then move on the
+ * grid, by
  * ten steps with shift; enter places, escape gives up.
  *
  * @param part    {@code library/part}

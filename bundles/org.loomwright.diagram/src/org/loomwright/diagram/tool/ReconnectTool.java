@@ -7,7 +7,8 @@ import org.loomwright.diagram.scene.Point;
 /**
  * Fixes an end of an edge elsewhere: drawn from its handle, or by keys.
  *
- * <p>Keys: space takes the next end of the edge before anything is aimed at, then the next ending; tab and arrows walk over elements; enter
+ * <p>Keys: space takes the next end of the edge before anything is aimed at, then the next ending; tab and arrows walk over
+ * elements; enter
  * fixes the end there, escape gives up.
  *
  * @param edge the edge

@@ -5,10 +5,12 @@ import java.util.List;
 import org.loomwright.diagram.scene.Point;
 
 /**
- * Draws runs from place to place, click by click, one behind the other. A click on free ground makes a place there. Escape, a double
+ * Draws runs from place to place, click by click, one behind the other. A click on free ground makes a place there. Escape, a
+ * double
  * click, or enter with nothing aimed at ends the chain.
  *
- * <p>Keys: tab and arrows walk over places; space puts a cross on free ground, which arrows move; enter takes the place or the cross.
+ * <p>Keys: tab and arrows walk over places; space puts a cross on free ground, which arrows move; enter takes the place or the
+ * cross.
  *
  * @param from    place where the next run begins; null before the first
  * @param follows the next run begins at the place that is selected, since it was just made

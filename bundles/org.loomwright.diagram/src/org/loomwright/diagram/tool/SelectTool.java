@@ -12,8 +12,10 @@ import org.loomwright.diagram.scene.Point;
  * selected; a press on a handle of the selected edge fixes its end elsewhere or bends it; a press beside all elements begins a
  * rectangle; the middle button pans; a double click renames.
  *
- * <p>Keys: tab walks over the elements; arrows move what is selected by a step of the grid, by ten with shift; enter renames; c connects
- * from the selected element, or fixes an end of the selected edge elsewhere; b bends the selected edge; space takes up what is selected
+ * <p>Keys: tab walks over the elements; arrows move what is selected by a step of the grid, by ten with shift; enter renames; c
+ * connects
+ * from the selected element, or fixes an end of the selected edge elsewhere; b bends the selected edge; space takes up what is
+ * selected
  * to put it on another element.
  */
 public record SelectTool() implements Tool {

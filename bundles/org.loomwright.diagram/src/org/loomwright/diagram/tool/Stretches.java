@@ -21,7 +21,8 @@ final class Stretches {
     }
 
     /**
-     * The line with one stretch shifted aside: a level one up or down, an upright one to the left or right. Where it ends at an end of the
+     * The line with one stretch shifted aside: a level one up or down, an upright one to the left or right. Where it ends at an
+     * end of the
      * line a corner is added, so that the end stays; stretches that fall into one line become one, and so bends go.
      *
      * @param to where the stretch is to lie: y of a level one, x of an upright one, px of the sheet

@@ -78,7 +78,10 @@ final class Walk {
         return middle(id, hits);
     }
 
-    /** The middle of an element: of its shape, else of the longest piece of its line, else of its room; null when it is not drawn. */
+    /**
+     * The middle of an element: of its shape, else of the longest piece of its line, else of its room; null when it is not
+     * drawn.
+     */
     static Point middle(String id, HitIndex hits) {
         Bounds shape = hits.shape(id);
         if (shape != null) {

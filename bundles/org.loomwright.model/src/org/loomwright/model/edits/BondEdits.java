@@ -64,7 +64,8 @@ public final class BondEdits {
             throw new IllegalArgumentException("a strap joins two earth points, not " + a.getName() + " with itself");
         }
         if (a.getBody() != null && a.getBody() == b.getBody()) {
-            throw new IllegalArgumentException(a.getName() + " and " + b.getName() + " are on one body, " + a.getBody().getName());
+            throw new IllegalArgumentException(a.getName() + " and " + b.getName() + " are on one body, "
+                    + a.getBody().getName());
         }
         vehicle.getBonds().stream().filter(bond -> bond.getA() == a && bond.getB() == b || bond.getA() == b && bond.getB() == a)
                 .findFirst().ifPresent(bond -> {

@@ -79,7 +79,8 @@ public final class Deletion {
     /**
      * Plans the deletion of several elements of one file together; nothing is changed yet.
      *
-     * @throws IllegalArgumentException when there is none, one is the root of a file, is named by its device's part, or is used by
+     * @throws IllegalArgumentException when there is none, one is the root of a file, is named by its device's part, or is used
+     *                                  by
      *                                  another open file
      */
     public static Deletion of(Collection<? extends EObject> elements) {

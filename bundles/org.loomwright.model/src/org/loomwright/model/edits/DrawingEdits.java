@@ -42,7 +42,8 @@ public final class DrawingEdits {
     }
 
     /**
-     * Puts the drawn plate of a place's devices, or of one device, somewhere beside its spot on the plan seen from above. Where the
+     * Puts the drawn plate of a place's devices, or of one device, somewhere beside its spot on the plan seen from above. Where
+     * the
      * devices are in the vehicle does not change.
      *
      * @param element a place, or a device
@@ -62,7 +63,8 @@ public final class DrawingEdits {
     /**
      * Sets the bends of an edge on the sheet of a line or earth diagram, or of a run on the plan.
      *
-     * @param bends points as {@code x,y x,y ...}: px of the sheet; on the plan mm of the vehicle, forward and to the left. Null to let
+     * @param bends points as {@code x,y x,y ...}: px of the sheet; on the plan mm of the vehicle, forward and to the left. Null
+     *              to let
      *              the layout choose again
      */
     public static SheetItem bend(Vehicle vehicle, DiagramKind diagram, Arrangement arrangement, EObject edge, String bends) {

@@ -27,8 +27,10 @@ import org.loomwright.model.vehicle.VehiclePackage;
 import org.loomwright.model.vehicle.Way;
 
 /**
- * A {@link WiringFragment} added to a vehicle. Names that are taken become the next free ones. Parts, places, runs and ends outside the
- * fragment are kept where the vehicle sees them, else those of the same name are taken; what finds none is left out and told. Copies are
+ * A {@link WiringFragment} added to a vehicle. Names that are taken become the next free ones. Parts, places, runs and ends
+ * outside the
+ * fragment are kept where the vehicle sees them, else those of the same name are taken; what finds none is left out and told.
+ * Copies are
  * new equipment, also of what belonged to a base vehicle.
  */
 public final class Pasting {

@@ -21,8 +21,10 @@ import org.loomwright.model.vehicle.Vehicle;
 
 /**
  * Devices put somewhere else, with their cables: first planned, so that a person can be told, then applied. Cables take the
- * shortest way over the runs again and leave the ducts that do not lie on it; a path that a person chose stays. A measured length of
- * a cable whose end moves no longer holds and goes. A shared device moves in all arrangements, unless the arrangement looked at has
+ * shortest way over the runs again and leave the ducts that do not lie on it; a path that a person chose stays. A measured
+ * length of
+ * a cable whose end moves no longer holds and goes. A shared device moves in all arrangements, unless the arrangement looked at
+ * has
  * its own word on where it is: then only that changes.
  */
 public final class Relocation {

@@ -75,7 +75,8 @@ public final class VehicleEdits {
     }
 
     /**
-     * Puts a device in a place, in all arrangements; it no longer sits on a run or in another device. Placements of single arrangements that
+     * Puts a device in a place, in all arrangements; it no longer sits on a run or in another device. Placements of single
+     * arrangements that
      * say otherwise stay.
      */
     public static void place(Device device, Place place) {

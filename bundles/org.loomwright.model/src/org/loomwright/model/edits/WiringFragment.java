@@ -18,7 +18,8 @@ import org.loomwright.model.vehicle.Device;
 import org.loomwright.model.vehicle.Vehicle;
 
 /**
- * A copy of devices and cables, with the cables that lie wholly between the devices, to be added to the same or another vehicle or
+ * A copy of devices and cables, with the cables that lie wholly between the devices, to be added to the same or another vehicle
+ * or
  * arrangement, any number of times; see {@link Pasting}. Later changes of what was copied do not show in it.
  */
 public final class WiringFragment {

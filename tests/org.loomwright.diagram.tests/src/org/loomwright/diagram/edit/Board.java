@@ -47,7 +47,8 @@ import org.loomwright.model.vehicle.Arrangement;
 import org.loomwright.model.vehicle.Vehicle;
 
 /**
- * A vehicle of the demo fleet, copied, on one of its drawings, with a window that tools work in. Whatever a tool asks for is done as
+ * A vehicle of the demo fleet, copied, on one of its drawings, with a window that tools work in. Whatever a tool asks for is
+ * done as
  * a workbench would, and every step is checked: the model stays sound, is saved and read again, is undone to the byte and redone.
  */
 final class Board {
@@ -263,7 +264,8 @@ final class Board {
         for (double y = room.centre().y() - 200; y < room.centre().y() + 200; y += 7) {
             for (double x = room.centre().x() - 300; x < room.centre().x() + 300; x += 7) {
                 Point at = new Point(x, y);
-                if (hits().at(at, 14, viewport) == null && hits().touched(org.loomwright.diagram.scene.Bounds.around(at, 12)).isEmpty()) {
+                if (hits().at(at, 14, viewport) == null
+                        && hits().touched(org.loomwright.diagram.scene.Bounds.around(at, 12)).isEmpty()) {
                     return viewport.toScreen(at);
                 }
             }

@@ -158,7 +158,8 @@ class GesturesOnLineTest {
     void aCableIsBentAndTheLayoutChoosesAgain() {
         Board board = board();
         String id = board.arrangement().getCables().stream().map(each -> "mended/" + each.getName())
-                .filter(each -> board.drawn().line(each) != null && board.drawn().line(each).size() > 2).findFirst().orElseThrow();
+                .filter(each -> board.drawn().line(each) != null && board.drawn().line(each).size() > 2).findFirst()
+                .orElseThrow();
         List<Point> line = board.drawn().line(id);
         board.select(id);
         Point a = line.get(1);

@@ -128,8 +128,8 @@ class GestureEditsTest {
                 end("central/F1.2")));
         assertEquals("2", cable.getCores().get(0).getA().getName());
         assertNull(cable.getLengthMm());
-        fleet.refuses("both ends would be", () -> ConnectEdits.reconnect(fleet.vehicle(), central, cable.getCores().get(0), CoreEnd.B,
-                end("central/F1.2")));
+        fleet.refuses("both ends would be", () -> ConnectEdits.reconnect(fleet.vehicle(), central, cable.getCores().get(0),
+                CoreEnd.B, end("central/F1.2")));
     }
 
     @Test
