@@ -157,7 +157,7 @@ class DrawingPaneTest {
         String id = "siren";
         Place place = (Place) document.element(id);
         BigDecimal x = place.getXMm();
-        Bounds room = pane.canvas().hits().groups(id).stream().filter(group -> group.kind() == Group.Kind.NODE).findFirst()
+        Bounds room = pane.canvas().hits().groups(id).stream().filter(group -> group.kind() == Group.Kind.PORT).findFirst()
                 .orElseThrow().shape();
         Point from = pane.canvas().viewport().toScreen(room.centre());
         mouse(SWT.MouseDown, from.x(), from.y());
