@@ -29,11 +29,6 @@ class PlanGestureTest {
     }
 
     @Test
-    void aPlaceDraggedMovesInMillimetresOfTheVehicle() throws Exception {
-        drawn.proves("plan-move-mouse", () -> robot.dragBy("bench", 40, -20));
-    }
-
-    @Test
     void arrowsMoveAPlaceByStepsOfTheGrid() throws Exception {
         drawn.proves("plan-move-keys", () -> {
             robot.walkTo("bench");
@@ -127,17 +122,6 @@ class PlanGestureTest {
     }
 
     @Test
-    void aClickMakesAPlace() throws Exception {
-        Point rear = robot.spot("rear");
-        Point bench = robot.spot("bench");
-        drawn.proves("plan-place-mouse", () -> {
-            robot.choose("places");
-            robot.moveTo(new Point(rear.x() + 120, (rear.y() + bench.y()) / 2));
-            robot.click();
-        });
-    }
-
-    @Test
     void keysMakeAPlace() throws Exception {
         drawn.proves("plan-place-keys", () -> {
             robot.key('l');
@@ -183,14 +167,6 @@ class PlanGestureTest {
             robot.walkTo("rear");
             robot.shiftClick("side");
             robot.key(SWT.ARROW_UP, SWT.CTRL, SWT.SHIFT);
-        });
-    }
-
-    @Test
-    void aRunBends() throws Exception {
-        drawn.proves("plan-bend-mouse", () -> {
-            robot.click("R3");
-            robot.dragBy("R3", 60, 0);
         });
     }
 }
