@@ -2,10 +2,11 @@
 package org.loomwright.diagram.earth;
 
 import org.eclipse.emf.ecore.EClass;
+import org.loomwright.diagram.services.ElementKind;
 import org.loomwright.model.vehicle.VehiclePackage;
 
 /** What the earth diagram shows. */
-public enum EarthKind {
+public enum EarthKind implements ElementKind {
     /** A structure body, drawn as an area. */
     BODY(VehiclePackage.Literals.BODY, false, "structure"),
     /** A seam between two bodies. */
@@ -17,38 +18,19 @@ public enum EarthKind {
     /** A cable that ends at an earth point. */
     RETURN(VehiclePackage.Literals.CABLE, true, "equipment");
 
-    private final EClass type;
-    private final boolean edge;
-    private final String paletteGroup;
+    private final Traits traits;
 
     EarthKind(EClass type, boolean edge, String paletteGroup) {
-        this.type = type;
-        this.edge = edge;
-        this.paletteGroup = paletteGroup;
+        traits = new Traits(type, edge, paletteGroup);
     }
 
-    /** Class of the model's objects of this kind. */
-    public EClass type() {
-        return type;
-    }
-
-    /** True for what is drawn as lines between two others. */
-    public boolean edge() {
-        return edge;
-    }
-
-    /** Group of the palette that makes such elements. */
-    public String paletteGroup() {
-        return paletteGroup;
+    @Override
+    public Traits traits() {
+        return traits;
     }
 
     /** The kind of an object of the model; null for what the diagram does not show. */
     public static EarthKind of(EClass type) {
-        for (EarthKind kind : values()) {
-            if (kind.type == type) {
-                return kind;
-            }
-        }
-        return null;
+        return ElementKind.of(values(), type);
     }
 }

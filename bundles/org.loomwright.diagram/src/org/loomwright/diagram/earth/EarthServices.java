@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import org.eclipse.emf.ecore.EObject;
 import org.loomwright.diagram.services.DiagramServices;
+import org.loomwright.diagram.services.ElementKind;
 import org.loomwright.model.edits.NewNames;
 import org.loomwright.model.parts.Named;
 import org.loomwright.model.vehicle.Attachment;
@@ -16,7 +17,6 @@ import org.loomwright.model.vehicle.Cable;
 import org.loomwright.model.vehicle.Core;
 import org.loomwright.model.vehicle.EarthPoint;
 import org.loomwright.model.vehicle.ReturnPolicy;
-import org.loomwright.model.vehicle.Terminal;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.vehicle.VehicleFactory;
 
@@ -79,7 +79,7 @@ public final class EarthServices implements DiagramServices {
     public EObject source(EObject edge) {
         if (edge instanceof Cable cable) {
             Core core = core(cable);
-            return core == null ? null : owner(core.getA() instanceof EarthPoint ? core.getB() : core.getA());
+            return core == null ? null : ElementKind.drawnAt(core.getA() instanceof EarthPoint ? core.getB() : core.getA());
         }
         return edge instanceof Bond bond ? bond.getA() : edge instanceof BodyLink link ? link.getA() : null;
     }
@@ -127,10 +127,6 @@ public final class EarthServices implements DiagramServices {
         link.setB((Body) to);
         vehicle.getBodyLinks().add(link);
         return link;
-    }
-
-    private static EObject owner(Attachment end) {
-        return end instanceof Terminal terminal ? terminal.eContainer() : end;
     }
 
     private static Core core(Cable cable) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.loomwright.diagram.services.DiagramServices;
+import org.loomwright.diagram.services.ElementKind;
 import org.loomwright.diagram.services.Measures;
 import org.loomwright.diagram.symbol.DeviceSymbols;
 import org.loomwright.model.edits.CoreEnd;
@@ -81,14 +82,14 @@ public final class LineServices implements DiagramServices {
     @Override
     public EObject source(EObject edge) {
         Core core = core(edge);
-        return core == null ? null : owner(core.getA());
+        return core == null ? null : ElementKind.drawnAt(core.getA());
     }
 
     /** Device or earth point at which a cable's first core ends. */
     @Override
     public EObject target(EObject edge) {
         Core core = core(edge);
-        return core == null ? null : owner(core.getB());
+        return core == null ? null : ElementKind.drawnAt(core.getB());
     }
 
     /** True for two terminals, or a terminal and an earth point, of one vehicle that can see each other. */
@@ -136,10 +137,6 @@ public final class LineServices implements DiagramServices {
 
     private static Core core(EObject edge) {
         return edge instanceof Cable cable && !cable.getCores().isEmpty() ? cable.getCores().get(0) : null;
-    }
-
-    private static EObject owner(Attachment end) {
-        return end instanceof Terminal terminal ? terminal.eContainer() : end;
     }
 
     private static Arrangement arrangement(EObject element) {

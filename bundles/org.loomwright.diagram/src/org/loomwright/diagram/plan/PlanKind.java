@@ -2,10 +2,11 @@
 package org.loomwright.diagram.plan;
 
 import org.eclipse.emf.ecore.EClass;
+import org.loomwright.diagram.services.ElementKind;
 import org.loomwright.model.vehicle.VehiclePackage;
 
 /** What the plan shows. */
-public enum PlanKind {
+public enum PlanKind implements ElementKind {
     /** A zone, drawn as ground. */
     ZONE(VehiclePackage.Literals.ZONE, false, "structure"),
     /** A structure body, drawn by its outline. */
@@ -21,38 +22,19 @@ public enum PlanKind {
     /** An earth point where it sits. */
     EARTH_POINT(VehiclePackage.Literals.EARTH_POINT, false, "structure");
 
-    private final EClass type;
-    private final boolean edge;
-    private final String paletteGroup;
+    private final Traits traits;
 
     PlanKind(EClass type, boolean edge, String paletteGroup) {
-        this.type = type;
-        this.edge = edge;
-        this.paletteGroup = paletteGroup;
+        traits = new Traits(type, edge, paletteGroup);
     }
 
-    /** Class of the model's objects of this kind. */
-    public EClass type() {
-        return type;
+    @Override
+    public Traits traits() {
+        return traits;
     }
 
-    /** True for what is drawn as lines between two others. */
-    public boolean edge() {
-        return edge;
-    }
-
-    /** Group of the palette that makes such elements. */
-    public String paletteGroup() {
-        return paletteGroup;
-    }
-
-    /** The kind of an object of the model; null for what the plan does not show. */
+    /** The kind of an object of the model; null for what the diagram does not show. */
     public static PlanKind of(EClass type) {
-        for (PlanKind kind : values()) {
-            if (kind.type == type) {
-                return kind;
-            }
-        }
-        return null;
+        return ElementKind.of(values(), type);
     }
 }

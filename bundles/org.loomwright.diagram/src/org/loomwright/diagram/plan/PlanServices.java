@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.eclipse.emf.ecore.EObject;
 import org.loomwright.diagram.services.DiagramServices;
+import org.loomwright.diagram.services.ElementKind;
 import org.loomwright.model.edits.NewNames;
 import org.loomwright.model.parts.Named;
 import org.loomwright.model.vehicle.Attachment;
@@ -16,7 +17,6 @@ import org.loomwright.model.vehicle.Device;
 import org.loomwright.model.vehicle.EarthPoint;
 import org.loomwright.model.vehicle.Place;
 import org.loomwright.model.vehicle.Run;
-import org.loomwright.model.vehicle.Terminal;
 import org.loomwright.model.vehicle.Vehicle;
 import org.loomwright.model.vehicle.VehicleFactory;
 import org.loomwright.model.vehicle.Zone;
@@ -124,7 +124,7 @@ public final class PlanServices implements DiagramServices {
             for (Core core : cable.getCores()) {
                 Attachment at = first ? core.getA() : core.getB();
                 if (at != null) {
-                    return at instanceof Terminal terminal ? terminal.eContainer() : at;
+                    return ElementKind.drawnAt(at);
                 }
             }
         }

@@ -4,19 +4,21 @@ package org.loomwright.diagram.services;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.loomwright.engine.result.WireGauge;
 
 /** Sections, lengths and temperatures as a person wants them shown. */
 public record Measures(DrawingPreferences preferences) {
     private static final double MM_PER_INCH = 25.4;
     private static final int INCHES_PER_FOOT = 12;
 
-    /** A section, with its gauge where that is wanted; empty for null. */
+    /** A section, with its gauge where that is wanted and there is one; empty for null. */
     public String section(BigDecimal mm2) {
         if (mm2 == null) {
             return "";
         }
         String text = number(mm2) + " mm\u00B2";
-        return preferences.awg() && mm2.signum() > 0 ? text + " (" + WireGauge.of(mm2.doubleValue()) + ")" : text;
+        String gauge = preferences.awg() ? WireGauge.approximately(mm2.doubleValue()) : null;
+        return gauge == null ? text : text + " (" + gauge + ")";
     }
 
     /** A length in metres with three significant figures, or in feet and whole inches. */
