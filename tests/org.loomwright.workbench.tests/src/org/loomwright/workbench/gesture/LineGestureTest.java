@@ -172,4 +172,53 @@ class LineGestureTest {
             robot.key('x', SWT.CTRL);
         });
     }
+
+    @Test
+    void theMenuDuplicates() throws Exception {
+        drawn.proves("line-duplicate-mouse", () -> robot.menu("E2", "Duplicate"));
+    }
+
+    @Test
+    void theMenuCuts() throws Exception {
+        drawn.proves("line-cut-mouse", () -> robot.menu("E2", "Cut"));
+    }
+
+    @Test
+    void f2WritesANameInPlace() throws Exception {
+        drawn.proves("line-rename-keys", () -> {
+            robot.walkTo("main/W12");
+            robot.key(SWT.F2);
+            robot.type("W20");
+            robot.key(SWT.CR);
+        });
+    }
+
+    @Test
+    void anEndDraggedFromItsHandleIsFixedElsewhere() throws Exception {
+        drawn.proves("line-reconnect-mouse", () -> {
+            robot.click("main/W12");
+            robot.dragEnd("main/W12", "E1", "E2");
+        });
+    }
+
+    @Test
+    void aPartIsPlacedAtAFreeWayByKeys() throws Exception {
+        drawn.proves("line-part-keys", () -> {
+            robot.key('p');
+            robot.type("interior light");
+            robot.key(SWT.ARROW_DOWN);
+            robot.key(SWT.CR);
+            robot.aimAt("main/X1");
+            robot.key(SWT.CR);
+        });
+    }
+
+    @Test
+    void theGridIsSwitchedOff() throws Exception {
+        assertFalse(robot.canvas().context().gridPx() == 0);
+        robot.key('g');
+        assertEquals(0, robot.canvas().context().gridPx());
+        robot.key('g');
+        assertFalse(robot.canvas().context().gridPx() == 0);
+    }
 }
