@@ -85,7 +85,8 @@ public record ComparisonRun(IFile file, List<ComparedSide> sides, SizingObjectiv
         Plan plan = side.assembled().plan();
         List<AssemblyProblem> problems = side.assembled().problems();
         if (objective != null) {
-            SizingResult sized = SizingStudy.run(plan, problems, new SizingOptions(objective, true, stock, false), monitor);
+            SizingResult sized = SizingStudy.run(side.assembled(), new SizingOptions(objective, true, stock, false),
+                    monitor);
             plan = sized.plan();
             problems = problems.stream().filter(problem -> sized.cables().stream()
                     .noneMatch(cable -> cable.id().equals(problem.element()))).toList();

@@ -43,7 +43,7 @@ record SizingRun(IFile file, String arrangement, AssemblyResult assembled, Sizin
     @Override
     public StudyOutcome run(Monitor monitor) {
         Plan plan = assembled.plan();
-        SizingResult sized = SizingStudy.run(plan, assembled.problems(), options, monitor);
+        SizingResult sized = SizingStudy.run(assembled, options, monitor);
         StudyResult result = new StudyResult("size", plan.vehicle(), plan.arrangement(), sized.troubles(), List.of(),
                 element -> sized.cables().stream().filter(cable -> cable.id().equals(element))
                         .map(cable -> new ElementFigures(cable.id(), null, cable.derivations())).toList());
