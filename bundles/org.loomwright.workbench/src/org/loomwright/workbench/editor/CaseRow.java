@@ -48,8 +48,9 @@ final class CaseRow extends Composite {
 
     /** Colours of the chooser. */
     void theme(Theme theme) {
-        int errors = hidden.stream().mapToInt(pill -> pill.count().errors()).sum();
-        int warnings = hidden.stream().mapToInt(pill -> pill.count().warnings()).sum();
+        // one finding shows in many cases: the worst case counts, a sum would tell of findings that are not there
+        int errors = hidden.stream().mapToInt(pill -> pill.count().errors()).max().orElse(0);
+        int warnings = hidden.stream().mapToInt(pill -> pill.count().warnings()).max().orElse(0);
         more.show(new FindingCount(errors, warnings, 0, 0), false, theme);
     }
 
